@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/round/roundrecord.h"
+
+namespace cradlepost {
+
+/** How the shift stands at a moment: its round with the later re-checks laid over it, judged at `now`. */
+struct Standing
+{
+    RoundRecord round; ///< the shift's round as recorded
+    RecordId roundId;
+    std::vector<Answer> answers; ///< the latest answer to each item
+    std::vector<Instant> seenAt; ///< when each was last looked at; a pass is only good for that moment
+    std::vector<Judgement> judgements; ///< at `now`: a warmer becomes warm by the clock
+    Verdict verdict;
+    std::vector<std::size_t> warmByClock; ///< `since` items that were a gap when last seen and have come due since
+};
+
+/** A round or re-check and the record that holds it. */
+struct SavedRound
+{
+    RecordId id;
+    std::string actor;
+    RoundRecord round;
+};
+
+/**
+ * `saved`: the shift's round and re-checks, in the order they were finished. Without a shift round there is no
+ * standing. Pure.
+ */
+std::optional<Standing> standingAt(
+    const Checklist& checklist, const std::vector<SavedRound>& saved, const TimeZone& zone, Instant now);
+
+}

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/gap/gapaction.h"
+#include "core/ledger/record.h"
+#include "core/round/standing.h"
+#include "core/round/walk.h"
+#include "core/store/unit.h"
+
+#include <functional>
+#include <memory>
+
+namespace cradlepost {
+
+/** One row of the round projection: enough for strips, calendars and scans. */
+struct RoundRow
+{
+    Slot slot = 0;
+    RecordId id;
+    RoundKind kind = RoundKind::Shift;
+    std::string checklist;
+    int version = 1;
+    std::string outcomes;
+    Readiness state = Readiness::NotReady;
+    int met = 0;
+    int applicable = 0;
+    int index = 0;
+    Instant started;
+    Instant finished;
+    std::string actor;
+};
+
+/** One measured value, in thousandths. */
+struct Reading
+{
+    Slot slot = 0;
+    RecordId id;
+    std::string item;
+    std::int64_t thousandths = 0;
+};
+
+/** The first fault that verify met. */
+struct Fault
+{
+    std::string where; ///< "record hq3k…/17", "round sorrel-hill 2026-11-24/1", "file"
+    std::string what;
+};
+
+struct Verified
+{
+    std::int64_t records = 0;
+    std::int64_t stations = 0;
+    std::optional<Fault> fault;
+};
+
+enum class OpenMode {
+    ReadWrite, ///< makes the file when there is none, migrates it when it is older
+    ReadOnly, ///< neither; migrations that are due are an error
+};
+
+/**
+ * The station's database: the ledger and its projections. Every write is one transaction. One object a thread.
+ * The signing key lies beside the file (FILE.key) and is made at the first write.
+ */
+class Store
+{
+public:
+    static Result<std::unique_ptr<Store>> open(
+        const std::string& path, const Clock& clock, OpenMode mode = OpenMode::ReadWrite);
+    ~Store();
+    Store(const Store&) = delete;
+    Store& operator=(const Store&) = delete;
+
+    /** Signs with this key instead of the one beside the file (the demo's stations, tests). */
+    void signWith(StationKey key);
+
+    // Set-up
+    Result<std::vector<Unit>> units() const;
+    Result<void> describeUnit(const Unit& unit, const std::string& actor);
+    Result<void> setPattern(const std::string& unit, const PatternFrom& pattern, const std::string& actor);
+    /** The calendar in force on `day`; fails when the unit is not known or has no pattern yet. */
+    Result<ShiftCalendar> calendar(const std::string& unit, Date day) const;
+    Result<void> setPeople(const std::string& unit, const std::vector<Person>& people, const std::string& actor);
+    Result<std::vector<Person>> people(const std::string& unit) const;
+    /** Refuses a broken document, and another document under an id and version already taken. */
+    Result<void> adopt(const std::string& unit, const Adoption& adoption, const std::string& actor);
+    /** What the unit uses for `use` on `day`: the adoption with the latest `from` not after it. */
+    Result<AdoptedChecklist> checklistFor(const std::string& unit, RoundKind use, Date day) const;
+    Result<Checklist> checklist(const std::string& id, int version) const;
+
+    // Rounds
+    /** Durable when it returns. One draft a unit and kind; a second one replaces the first. */
+    Result<void> saveDraft(const Draft& draft);
+    Result<std::vector<Draft>> drafts(const std::string& unit) const;
+    Result<void> dropDraft(const std::string& unit, RoundKind kind);
+    /**
+     * Appends the record, its projections and drops the draft of that kind, all in one transaction. A second shift
+     * round for the same shift is refused with AlreadyExists.
+     */
+    Result<RecordId> saveRound(const std::string& unit, const RoundRecord& round, const std::string& actor);
+    /** Rows with from <= slot < to, by slot and finish. */
+    Result<std::vector<RoundRow>> rounds(const std::string& unit, Slot from, Slot to) const;
+    /** The shift's round, re-checks and checks, whole, in the order they were finished. */
+    Result<std::vector<SavedRound>> roundsOfShift(const std::string& unit, Slot slot) const;
+    Result<SavedRound> round(const RecordId& id) const;
+    Result<std::vector<Reading>> readings(
+        const std::string& unit, const std::string& item, Slot from, Slot to) const;
+    /** Counts of m, g, n, u by item position for the shift rounds of one checklist version, from <= slot < to. */
+    struct ItemTally
+    {
+        std::string item;
+        int met = 0;
+        int gaps = 0;
+        int doesNotApply = 0;
+        int notChecked = 0;
+    };
+    Result<std::vector<ItemTally>> itemTallies(const std::string& unit, Slot from, Slot to) const;
+
+    // Gaps
+    /** Critical first, then by due time. */
+    Result<std::vector<Gap>> openGaps(const std::string& unit) const;
+    /** Closed at or after `since`, latest first. */
+    Result<std::vector<Gap>> closedGaps(const std::string& unit, Instant since) const;
+    /** All gaps an item ever had in the unit, in order. */
+    Result<std::vector<Gap>> gapsOf(const std::string& unit, const std::string& item) const;
+    Result<void> actOnGap(const std::string& unit, const GapAction& action, const std::string& actor);
+
+    // Upkeep
+    /** File, chain of every station, seals, order of time, projections against a replay. */
+    Result<Verified> verify() const;
+    /** Drops and replays all projections in one transaction. */
+    Result<void> rebuild();
+    /** A sound copy in one file, also while others write. Refuses to overwrite. */
+    Result<void> backup(const std::string& to) const;
+    /**
+     * Puts a verified backup in the place of `path`. The file that was there is kept beside it, and the station
+     * starts a new chain with a new key, since its old one may have gone on after the backup. Nothing is changed
+     * when the backup does not verify; a cut in the middle leaves the old or the new file, never neither.
+     */
+    static Result<void> restore(const std::string& backup, const std::string& path, const Clock& clock);
+
+    [[nodiscard]] const std::string& path() const;
+    /** Runs many writes as one transaction (the demo, a backlog): all of them or none. */
+    Result<void> together(const std::function<Result<void>()>& writes);
+
+private:
+    struct Parts;
+    explicit Store(std::unique_ptr<Parts> parts);
+    std::unique_ptr<Parts> m_parts;
+};
+
+}
