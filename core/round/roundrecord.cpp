@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: MIT
+#include "core/round/roundrecord.h"
+
+#include "core/round/answercodec.h"
+#include "core/round/draftcodec.h"
+
+#include <algorithm>
+
+namespace cradlepost {
+
+namespace {
+
+tl::unexpected<Error> unreadable(const std::string& what)
+{
+    return fail(ErrorCode::BadDocument, "round record: " + what);
+}
+
+Json toJson(const Reason& reason)
+{
+    Json::Object out {{"i", reason.item}, {"r", codeName(reason.code)}, {"s", codeName(reason.severity)}};
+    if (!reason.value.empty())
+        out.push_back({"v", reason.value});
+    if (!reason.limit.empty())
+        out.push_back({"l", reason.limit});
+    if (!reason.part.empty())
+        out.push_back({"p", reason.part});
+    if (reason.readyAt)
+        out.push_back({"at", toMs(*reason.readyAt)});
+    return out;
+}
+
+Result<Reason> reasonFromJson(const Json& json)
+{
+    const auto* item = json.findString("i");
+    const auto* code = json.findString("r");
+    const auto* severity = json.findString("s");
+    const auto known = code != nullptr ? reasonFromCode(*code) : std::nullopt;
+    const auto weight = severity != nullptr ? severityFromCode(*severity) : std::nullopt;
+    if (item == nullptr || !known || !weight)
+        return unreadable("a gap without item, reason or severity");
+    const auto text = [&](std::string_view name) {
+        const auto* member = json.findString(name);
+        return member != nullptr ? *member : std::string();
+    };
+    const auto* at = json.findInteger("at");
+    return Reason {.code = *known,
+        .item = *item,
+        .severity = *weight,
+        .value = text("v"),
+        .limit = text("l"),
+        .part = text("p"),
+        .readyAt = at != nullptr ? std::optional(fromMs(*at)) : std::nullopt};
+}
+
+Result<std::vector<Reason>> gapsFromJson(const Json& body)
+{
+    const Json* list = body.find("gaps");
+    if (list == nullptr || list->asArray() == nullptr)
+        return unreadable("no list of gaps");
+    std::vector<Reason> gaps;
+    for (const Json& one : *list->asArray()) {
+        auto reason = reasonFromJson(one);
+        if (!reason)
+            return tl::unexpected(reason.error());
+        gaps.push_back(std::move(*reason));
+    }
+    return gaps;
+}
+
+Json secondsToJson(const std::vector<std::optional<std::int32_t>>& seconds)
+{
+    Json::Array out;
+    for (const auto& s : seconds)
+        out.push_back(s ? Json(*s) : Json());
+    return out;
+}
+
+Result<std::vector<std::optional<std::int32_t>>> secondsFromJson(const Json& body)
+{
+    const Json* list = body.find("seconds");
+    if (list == nullptr || list->asArray() == nullptr)
+        return unreadable("no times of the answers");
+    std::vector<std::optional<std::int32_t>> seconds;
+    for (const Json& one : *list->asArray()) {
+        const auto* s = one.asInteger();
+        if (!one.isNull() && (s == nullptr || *s < INT32_MIN || *s > INT32_MAX))
+            return unreadable("a time of an answer is no number of seconds");
+        seconds.push_back(s != nullptr ? std::optional(static_cast<std::int32_t>(*s)) : std::nullopt);
+    }
+    return seconds;
+}
+
+Result<int> smallMember(const Json& body, std::string_view name)
+{
+    const auto* n = body.findInteger(name);
+    if (n == nullptr || *n < 0 || *n > 1000000)
+        return unreadable("'" + std::string(name) + "' is missing or no count");
+    return static_cast<int>(*n);
+}
+
+/** What must agree between the parts of a record. */
+Result<void> checkWhole(const RoundRecord& round)
+{
+    const std::size_t n = round.outcomes.size();
+    if (n == 0 || n != round.answers.size() || n != round.seconds.size())
+        return unreadable("answers, times and outcomes do not have the same number of items");
+    if (round.outcomes.find_first_not_of("mgnu") != std::string::npos)
+        return unreadable("an outcome is none of m, g, n, u");
+    if (static_cast<std::size_t>(std::count(round.outcomes.begin(), round.outcomes.end(), 'g')) != round.gaps.size())
+        return unreadable("the reasons do not match the gaps");
+    if ((round.kind == RoundKind::Recheck) != round.over.has_value())
+        return unreadable("a re-check names its round, and nothing else does");
+    return {};
+}
+
+/** The members that are a code or a count. */
+Result<void> readHead(const Json& body, RoundRecord& round)
+{
+    const auto* kind = body.findString("kind");
+    const auto* checklist = body.findString("checklist");
+    const auto* state = body.findString("verdict");
+    const auto* outcomes = body.findString("outcomes");
+    const auto* started = body.findInteger("started");
+    const auto* finished = body.findInteger("finished");
+    const auto known = kind != nullptr ? roundKindFromCode(*kind) : std::nullopt;
+    const auto readiness = state != nullptr ? readinessFromCode(*state) : std::nullopt;
+    if (!known || checklist == nullptr || !readiness || outcomes == nullptr || started == nullptr || finished == nullptr)
+        return unreadable("kind, checklist, verdict, outcomes or a time is missing");
+    round.kind = *known;
+    round.checklist = *checklist;
+    round.state = *readiness;
+    round.outcomes = *outcomes;
+    round.started = fromMs(*started);
+    round.finished = fromMs(*finished);
+    for (const auto& [name, target] : {std::pair("version", &round.version), std::pair("met", &round.met),
+             std::pair("applicable", &round.applicable), std::pair("index", &round.index)}) {
+        const auto n = smallMember(body, name);
+        if (!n)
+            return tl::unexpected(n.error());
+        *target = *n;
+    }
+    return {};
+}
+
+}
+
+Json toBody(const RoundRecord& round)
+{
+    Json::Object body {{"answers", answersToJson(round.answers)}, {"applicable", round.applicable},
+        {"checklist", round.checklist}, {"finished", toMs(round.finished)}, {"gaps", Json::Array()},
+        {"index", round.index}, {"kind", codeName(round.kind)}, {"limits", limitsToJson(round.limits)},
+        {"met", round.met}, {"outcomes", round.outcomes}, {"seconds", secondsToJson(round.seconds)},
+        {"shift", toJson(round.shift)}, {"started", toMs(round.started)}, {"verdict", codeName(round.state)},
+        {"version", round.version}};
+    for (const Reason& reason : round.gaps)
+        std::get<Json::Array>(body[4].value.value).push_back(toJson(reason));
+    if (round.over)
+        body.push_back({"over", toJson(*round.over)});
+    return body;
+}
+
+Result<RoundRecord> roundFromBody(const Json& body)
+{
+    RoundRecord round;
+    if (auto head = readHead(body, round); !head)
+        return tl::unexpected(head.error());
+    auto answers = answersFromJson(body.find("answers"));
+    auto seconds = secondsFromJson(body);
+    auto gaps = gapsFromJson(body);
+    auto shift = shiftFromJson(body.find("shift"));
+    auto limits = limitsFromJson(body.find("limits"));
+    for (const Error* error : {answers ? nullptr : &answers.error(), seconds ? nullptr : &seconds.error(),
+             gaps ? nullptr : &gaps.error(), shift ? nullptr : &shift.error(), limits ? nullptr : &limits.error()}) {
+        if (error != nullptr)
+            return tl::unexpected(*error);
+    }
+    round.answers = std::move(*answers);
+    round.seconds = std::move(*seconds);
+    round.gaps = std::move(*gaps);
+    round.shift = std::move(*shift);
+    round.limits = std::move(*limits);
+    if (const Json* over = body.find("over")) {
+        auto id = recordIdFromJson(*over);
+        if (!id)
+            return tl::unexpected(id.error());
+        round.over = std::move(*id);
+    }
+    if (auto whole = checkWhole(round); !whole)
+        return tl::unexpected(whole.error());
+    return round;
+}
+
+}
