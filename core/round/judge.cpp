@@ -9,7 +9,7 @@ namespace cradlepost {
 
 namespace {
 
-constexpr std::array<std::pair<ReasonCode, const char*>, 16> reasonNames {{
+constexpr std::array<std::pair<ReasonCode, const char*>, 17> reasonNames {{
     {ReasonCode::Absent, "absent"},
     {ReasonCode::NotWorking, "not-working"},
     {ReasonCode::NotClean, "not-clean"},
@@ -26,6 +26,7 @@ constexpr std::array<std::pair<ReasonCode, const char*>, 16> reasonNames {{
     {ReasonCode::CylinderLow, "cylinder-low"},
     {ReasonCode::NotChecked, "not-checked"},
     {ReasonCode::StepsUnfinished, "steps-unfinished"},
+    {ReasonCode::UsedSince, "used-since"},
 }};
 
 ReasonCode reasonOf(GapReason said)

@@ -31,6 +31,7 @@ enum class ReasonCode {
     CylinderLow, ///< value minutes left of limit minutes
     NotChecked, ///< nobody has looked
     StepsUnfinished, ///< a function test begun and not ended
+    UsedSince, ///< used after it was seen; not tested or restocked yet
 };
 
 /** Why an item is not met, in codes and values; ui/text makes the sentence. */

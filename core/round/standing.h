@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/round/roundrecord.h"
+#include "core/round/walk.h"
 
 namespace cradlepost {
 
@@ -26,10 +26,10 @@ struct SavedRound
 };
 
 /**
- * `saved`: the shift's round and re-checks, in the order they were finished. Without a shift round there is no
- * standing. Pure.
+ * `saved`: the shift's round and re-checks, in the order they were finished. `sightings`: what the checks before
+ * a birth and after use said, the later one counts. Without a shift round there is no standing. Pure.
  */
-std::optional<Standing> standingAt(
-    const Checklist& checklist, const std::vector<SavedRound>& saved, const TimeZone& zone, Instant now);
+std::optional<Standing> standingAt(const Checklist& checklist, const std::vector<SavedRound>& saved,
+    const TimeZone& zone, Instant now, const std::vector<Sighting>& sightings = {});
 
 }

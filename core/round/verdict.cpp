@@ -28,7 +28,8 @@ void count(SectionTally& tally, const Judgement& judgement, Severity severity)
 
 bool isUnchecked(const Reason& reason)
 {
-    return reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished;
+    return reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished
+        || reason.code == ReasonCode::UsedSince;
 }
 
 /** Smaller is sooner. */
