@@ -17,6 +17,22 @@ struct Standing
     std::vector<std::size_t> warmByClock; ///< `since` items that were a gap when last seen and have come due since
 };
 
+/**
+ * What another check of the same shift said of an item, known by its id: an answer, or NotChecked when the thing
+ * was used and has not been seen since.
+ */
+struct Sighting
+{
+    std::string item;
+    Answer answer;
+    Instant at;
+};
+
+/** The answers of a finished check, as sightings. */
+std::vector<Sighting> sightingsOf(const Checklist& checklist, const RoundRecord& check);
+/** A check after use that is still being walked: what it asks is void until it is answered. */
+std::vector<Sighting> sightingsOf(const Checklist& checklist, const Draft& afterUse);
+
 /** A round or re-check and the record that holds it. */
 struct SavedRound
 {
