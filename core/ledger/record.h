@@ -22,16 +22,17 @@ struct Record
     Instant madeAt;
     std::string actor;
     std::string body; ///< canonical JSON
-    Hash prev {}; ///< hash of seq - 1, all zero for the first
-    Hash hash {};
-    Signature signature {};
+    Hash prev{}; ///< hash of seq - 1, all zero for the first
+    Hash hash{};
+    Signature signature{};
 };
 
 /** SHA-256 over the canonical JSON of all fields but hash and signature (prev in lower-case hex). */
 Hash hashOf(const Record& record);
 /** Fills hash and signature. */
 void seal(Record& record, const StationKey& key);
-/** Hash and signature hold, and the station's id is that of the key. The error says which of them does not. */
+/** Hash and signature hold, and the station's id is that of the key. The error says which of them does not.
+ */
 Result<void> checkSeal(const Record& record, const PublicKey& key);
 
 }

@@ -11,7 +11,8 @@ namespace cradlepost {
 
 using PublicKey = std::array<unsigned char, 32>; ///< Ed25519
 
-/** Station id: the first 10 bytes of SHA-256 of the public key in lower-case base32 (RFC 4648), 16 letters. */
+/** Station id: the first 10 bytes of SHA-256 of the public key in lower-case base32 (RFC 4648), 16 letters.
+ */
 std::string stationId(const PublicKey& key);
 
 /** A station's signing key (Ed25519, RFC 8032). Wiped from memory when dropped. */
@@ -35,8 +36,8 @@ public:
 
 private:
     StationKey() = default;
-    PublicKey m_public {};
-    std::array<unsigned char, 64> m_secret {};
+    PublicKey m_public{};
+    std::array<unsigned char, 64> m_secret{};
     std::string m_id;
 };
 

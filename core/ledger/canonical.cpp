@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: MIT
+#include "core/ledger/canonical.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+namespace cradlepost {
+
+namespace {
+
+constexpr std::int64_t largestExact = (std::int64_t{1} << 53) - 1;
+
+/** UTF-8 bytes in the order of UTF-16 units: surrogates (lead bytes F0 to F4) stand before U+E000 to U+FFFF.
+ */
+bool sortsBefore(std::string_view a, std::string_view b)
+{
+    const auto weight = [](char c) {
+        const auto byte = static_cast<unsigned char>(c);
+        return byte == 0xEE || byte == 0xEF ? byte + 0x10 : byte;
+    };
+    return std::lexicographical_compare(
+        a.begin(), a.end(), b.begin(), b.end(), [&](char x, char y) { return weight(x) < weight(y); });
+}
+
+/** ECMAScript's Number::toString for a finite number above zero, from its shortest digits. */
+void appendPositive(std::string& out, double value)
+{
+    char text[32];
+    const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::scientific).ptr;
+    const auto mark = std::find(text, end, 'e');
+    std::string digits(1, text[0]);
+    if (mark - text > 2)
+        digits.append(text + 2, mark);
+    int exponent = 0;
+    const char* exponentText = mark + 1;
+    std::from_chars(*exponentText == '+' ? exponentText + 1 : exponentText, end, exponent);
+
+    const int count = static_cast<int>(digits.size());
+    const int point = exponent + 1; // digits before the decimal point
+    if (count <= point && point <= 21) {
+        out += digits;
+        out.append(static_cast<std::size_t>(point - count), '0');
+    } else if (0 < point && point <= 21) {
+        out += digits.substr(0, static_cast<std::size_t>(point)) + '.'
+            + digits.substr(static_cast<std::size_t>(point));
+    } else if (-6 < point && point <= 0) {
+        out += "0." + std::string(static_cast<std::size_t>(-point), '0') + digits;
+    } else {
+        out += digits[0];
+        if (count > 1)
+            out += '.' + digits.substr(1);
+        out += exponent < 0 ? "e-" : "e+";
+        out += std::to_string(std::abs(exponent));
+    }
+}
+
+void appendNumber(std::string& out, double value)
+{
+    if (!std::isfinite(value)) {
+        out += "null";
+    } else if (value == 0.0) {
+        out += '0'; // minus zero too
+    } else {
+        if (value < 0)
+            out += '-';
+        appendPositive(out, std::abs(value));
+    }
+}
+
+void append(std::string& out, const Json& json);
+
+void appendArray(std::string& out, const Json::Array& array)
+{
+    out += '[';
+    for (std::size_t i = 0; i < array.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        append(out, array[i]);
+    }
+    out += ']';
+}
+
+void appendObject(std::string& out, const Json::Object& object)
+{
+    std::vector<const JsonMember*> members;
+    members.reserve(object.size());
+    for (const JsonMember& member : object)
+        members.push_back(&member);
+    std::sort(members.begin(), members.end(),
+        [](const JsonMember* a, const JsonMember* b) { return sortsBefore(a->name, b->name); });
+    out += '{';
+    for (std::size_t i = 0; i < members.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        appendCanonical(out, members[i]->name);
+        out += ':';
+        append(out, members[i]->value);
+    }
+    out += '}';
+}
+
+void append(std::string& out, const Json& json)
+{
+    if (const auto* text = json.asString())
+        appendCanonical(out, *text);
+    else if (const auto* integer = json.asInteger())
+        if (std::abs(static_cast<double>(*integer)) <= static_cast<double>(largestExact))
+            out += std::to_string(*integer);
+        else
+            appendNumber(out, static_cast<double>(*integer)); // RFC 8785 knows doubles only
+    else if (const auto* real = std::get_if<double>(&json.value))
+        appendNumber(out, *real);
+    else if (const auto* flag = json.asBool())
+        out += *flag ? "true" : "false";
+    else if (const auto* array = json.asArray())
+        appendArray(out, *array);
+    else if (const auto* object = json.asObject())
+        appendObject(out, *object);
+    else
+        out += "null";
+}
+
+Result<void> refuse(const std::string& path, const char* why)
+{
+    return fail(ErrorCode::InvalidArgument, (path.empty() ? "body" : "body" + path) + ": " + why);
+}
+
+Result<void> check(const Json& json, const std::string& path)
+{
+    if (std::holds_alternative<double>(json.value))
+        return refuse(path, "a record holds integers and decimal strings, no floating point");
+    if (const auto* integer = json.asInteger(); integer != nullptr)
+        if (*integer > largestExact || *integer < -largestExact)
+            return refuse(path, "an integer beyond 2^53 - 1 is not exact in every reader");
+    if (const auto* text = json.asString(); text != nullptr && !isUtf8(*text))
+        return refuse(path, "the text is not UTF-8");
+    if (const auto* array = json.asArray())
+        for (std::size_t i = 0; i < array->size(); ++i)
+            if (auto sound = check((*array)[i], path + '[' + std::to_string(i) + ']'); !sound)
+                return sound;
+    if (const auto* object = json.asObject())
+        for (const JsonMember& member : *object) {
+            if (!isUtf8(member.name))
+                return refuse(path, "a name is not UTF-8");
+            if (auto sound = check(member.value, path + '.' + member.name); !sound)
+                return sound;
+        }
+    return {};
+}
+
+/** Length of the UTF-8 sequence at the start of `text`, 0 when it is none. */
+std::size_t sequenceLength(std::string_view text)
+{
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char lead = byte(0);
+    if (lead < 0x80)
+        return 1;
+    const std::size_t length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
+    if (lead < 0xC2 || lead > 0xF4 || text.size() < length)
+        return 0;
+    for (std::size_t i = 1; i < length; ++i)
+        if ((byte(i) & 0xC0) != 0x80)
+            return 0;
+    const unsigned char second = byte(1);
+    const bool overlong = (lead == 0xE0 && second < 0xA0) || (lead == 0xF0 && second < 0x90);
+    const bool outside = (lead == 0xED && second > 0x9F) || (lead == 0xF4 && second > 0x8F);
+    return overlong || outside ? 0 : length;
+}
+
+}
+
+void appendCanonical(std::string& out, std::string_view text)
+{
+    static constexpr char hex[] = "0123456789abcdef";
+    out += '"';
+    for (const char c : text) {
+        switch (c) {
+        case '"':
+            out += "\\\"";
+            break;
+        case '\\':
+            out += "\\\\";
+            break;
+        case '\b':
+            out += "\\b";
+            break;
+        case '\t':
+            out += "\\t";
+            break;
+        case '\n':
+            out += "\\n";
+            break;
+        case '\f':
+            out += "\\f";
+            break;
+        case '\r':
+            out += "\\r";
+            break;
+        default:
+            if (static_cast<unsigned char>(c) < 0x20)
+                out += {'\\', 'u', '0', '0', hex[c >> 4], hex[c & 0xF]};
+            else
+                out += c;
+        }
+    }
+    out += '"';
+}
+
+std::string canonicalText(const Json& value)
+{
+    std::string out;
+    append(out, value);
+    return out;
+}
+
+Result<void> checkBody(const Json& body) { return check(body, {}); }
+
+bool isUtf8(std::string_view text)
+{
+    while (!text.empty()) {
+        const std::size_t length = sequenceLength(text);
+        if (length == 0)
+            return false;
+        text.remove_prefix(length);
+    }
+    return true;
+}
+
+}
