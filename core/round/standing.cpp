@@ -74,6 +74,8 @@ std::vector<Sighting> sightingsOf(const Checklist& checklist, const RoundRecord&
     for (std::size_t at = 0; at < check.answers.size() && at < checklist.itemCount(); ++at) {
         if (isChecked(check.answers[at]))
             seen.push_back({checklist.item(at).id, check.answers[at], answeredAt(check, at)});
+        else if (check.kind == RoundKind::AfterUse)
+            seen.push_back({checklist.item(at).id, NotChecked {}, check.started});
     }
     return seen;
 }

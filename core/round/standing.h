@@ -28,7 +28,7 @@ struct Sighting
     Instant at;
 };
 
-/** The answers of a finished check, as sightings. */
+/** The answers of a finished check, as sightings; after use, what was left unanswered stays void. */
 std::vector<Sighting> sightingsOf(const Checklist& checklist, const RoundRecord& check);
 /** A check after use that is still being walked: what it asks is void until it is answered. */
 std::vector<Sighting> sightingsOf(const Checklist& checklist, const Draft& afterUse);

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/ward.h"
+
+#include <algorithm>
+
+namespace cradlepost {
+
+Ward::Ward(Store& store, const Clock& clock, const Language& language, std::string unit, QObject* parent)
+    : QObject(parent)
+    , m_store(store)
+    , m_clock(clock)
+    , m_language(language)
+    , m_unit(std::move(unit))
+{
+}
+
+TimeText Ward::times() const { return {m_language, m_view ? m_view->calendar.zone() : TimeZone::utc()}; }
+
+void Ward::refresh()
+{
+    auto view = shiftView(m_store, m_unit, now());
+    m_fault.reset();
+    if (view)
+        m_view = std::move(*view);
+    else
+        m_fault = view.error();
+    if (m_view && m_actor.empty()) {
+        // Whoever walked last in this shift is most likely still here.
+        if (!m_view->saved.empty())
+            m_actor = m_view->saved.back().actor;
+        else if (!m_view->drafts.empty())
+            m_actor = m_view->drafts.back().actor;
+    }
+    Q_EMIT changed();
+}
+
+void Ward::setUnit(const std::string& unit)
+{
+    m_unit = unit;
+    m_actor.clear();
+    m_view.reset();
+    refresh();
+}
+
+void Ward::setActor(const std::string& initials)
+{
+    m_actor = initials;
+    Q_EMIT actorChanged();
+}
+
+Result<Walk> Ward::takeUp(RoundKind kind)
+{
+    if (!m_view)
+        return tl::unexpected(m_fault.value_or(Error {ErrorCode::NotFound, "the unit is not set up", {}}));
+    const auto left = std::find_if(
+        m_view->drafts.begin(), m_view->drafts.end(), [&](const Draft& d) { return d.kind == kind; });
+    if (left != m_view->drafts.end()) {
+        auto checklist = m_store.checklist(left->checklist, left->version);
+        if (!checklist)
+            return tl::unexpected(checklist.error());
+        return Walk(std::move(*checklist), m_view->calendar.zone(), *left);
+    }
+    Checklist checklist;
+    auto draft = freshDraft(kind, checklist);
+    if (!draft)
+        return tl::unexpected(draft.error());
+    Walk walk(std::move(checklist), m_view->calendar.zone(), std::move(*draft));
+    if (auto kept = keep(walk); !kept)
+        return tl::unexpected(kept.error());
+    return walk;
+}
+
+Result<Draft> Ward::freshDraft(RoundKind kind, Checklist& checklist) const
+{
+    if (m_actor.empty())
+        return fail(ErrorCode::InvalidArgument, "nobody is named as walking this round", "choose your initials first");
+    const Shift shift = m_view->calendar.shiftAt(now());
+    if (kind == RoundKind::Recheck) {
+        const auto& standing = m_view->standing;
+        const auto nothing = fail(ErrorCode::NotFound, "there is nothing to re-check in this shift");
+        if (!standing)
+            return nothing;
+        checklist = m_view->adopted.checklist;
+        std::vector<std::size_t> asked;
+        for (std::size_t at = 0; at < standing->judgements.size(); ++at) {
+            const bool byClock = std::find(standing->warmByClock.begin(), standing->warmByClock.end(), at)
+                != standing->warmByClock.end();
+            if (standing->judgements[at].reason || byClock)
+                asked.push_back(at);
+        }
+        if (asked.empty())
+            return nothing;
+        return Walk::beginRecheck(checklist, m_unit, m_actor, standing->round.shift, standing->round.limits,
+            standing->roundId, standing->answers, std::move(asked), now());
+    }
+    if (kind == RoundKind::Shift && m_view->standing && m_view->standing->round.shift.slot() == shift.slot())
+        return fail(ErrorCode::AlreadyExists, "the round of this shift is done", "re-check what is missing instead");
+    auto adopted = m_store.checklistFor(m_unit, kind, shift.date);
+    if (!adopted)
+        return tl::unexpected(adopted.error());
+    checklist = adopted->checklist;
+    return Walk::begin(checklist, kind, m_unit, m_actor, shift, adopted->limits, now());
+}
+
+Result<void> Ward::keep(const Walk& walk) { return m_store.saveDraft(walk.draft()); }
+
+Result<RecordId> Ward::finish(const Walk& walk)
+{
+    auto id = m_store.saveRound(m_unit, walk.finish(now()), walk.draft().actor);
+    if (id)
+        refresh();
+    return id;
+}
+
+Result<void> Ward::putAside(RoundKind kind)
+{
+    auto dropped = m_store.dropDraft(m_unit, kind);
+    if (dropped)
+        refresh();
+    return dropped;
+}
+
+Result<void> Ward::act(const GapAction& action)
+{
+    auto done = m_store.actOnGap(m_unit, action, m_actor);
+    if (done)
+        refresh();
+    return done;
+}
+
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+#include "ui/text/errortext.h"
+
+#include "ui/text/language.h"
+
+namespace cradlepost {
+
+QString ErrorText::sentence(const Error& error)
+{
+    switch (error.code) {
+    case ErrorCode::InvalidArgument:
+        return tr("This cannot be taken as it is.");
+    case ErrorCode::BadDocument:
+        return tr("The document breaks its own rules.");
+    case ErrorCode::NotFound:
+        return tr("It is not there.");
+    case ErrorCode::AlreadyExists:
+        return tr("It is there already.");
+    case ErrorCode::ReadOnly:
+        return tr("The file cannot be written. Nothing was lost.");
+    case ErrorCode::DiskFull:
+        return tr("The disk is full. Nothing was lost.");
+    case ErrorCode::Locked:
+        return tr("Another program holds the file. Nothing was lost.");
+    case ErrorCode::Damaged:
+        return tr("The database file is damaged.");
+    case ErrorCode::NewerSchema:
+        return tr("A later version of Cradlepost wrote this file.");
+    case ErrorCode::NotADatabase:
+        return tr("This file is no Cradlepost database.");
+    case ErrorCode::Forged:
+        return tr("A record does not hold: it was changed after it was signed.");
+    case ErrorCode::Io:
+        break;
+    }
+    return tr("The file system refused.");
+}
+
+QString ErrorText::advice(const Error& error)
+{
+    switch (error.code) {
+    case ErrorCode::ReadOnly:
+        return tr("Give this user the right to write to the file and its folder, then try again.");
+    case ErrorCode::DiskFull:
+        return tr("Free some space, then try again.");
+    case ErrorCode::Locked:
+        return tr("Close the other program, then try again.");
+    case ErrorCode::Damaged:
+        return tr("Keep a copy of the file, then restore the last backup.");
+    case ErrorCode::NewerSchema:
+        return tr("Open it with that version or a later one.");
+    case ErrorCode::Forged:
+        return tr("Keep a copy of the file and tell whoever answers for the records.");
+    default:
+        return qs(error.hint);
+    }
+}
+
+}
