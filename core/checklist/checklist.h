@@ -37,7 +37,10 @@ public:
     }
     /** The text in `language`, or in its base ("hi" for "hi-IN"), or in English. */
     [[nodiscard]] const std::string& in(std::string_view language) const;
-    [[nodiscard]] bool has(std::string_view language) const { return m_texts.contains(std::string(language)); }
+    [[nodiscard]] bool has(std::string_view language) const
+    {
+        return m_texts.contains(std::string(language));
+    }
     [[nodiscard]] const std::map<std::string, std::string>& texts() const { return m_texts; }
     bool operator==(const Wording&) const = default;
 
@@ -76,7 +79,7 @@ struct MeasureRule
 /** Met when running for at least so long at the reference time. */
 struct SinceRule
 {
-    std::chrono::minutes minutes {0};
+    std::chrono::minutes minutes{0};
     std::string source;
     bool operator==(const SinceRule&) const = default;
 };
@@ -135,14 +138,15 @@ struct CylinderSize
 /** Minutes = litresPerUnit x (gauge - residual) / flow, rounded down; met at `minutes`. */
 struct CylinderRule
 {
-    std::chrono::minutes minutes {0};
+    std::chrono::minutes minutes{0};
     Decimal flow; ///< planned flow in L/min
     std::vector<CylinderSize> sizes; ///< the first is the default
     std::string source;
     bool operator==(const CylinderRule&) const = default;
 };
 
-using ItemRule = std::variant<ConfirmRule, MeasureRule, SinceRule, StepsRule, CountRule, KitRule, CylinderRule>;
+using ItemRule
+    = std::variant<ConfirmRule, MeasureRule, SinceRule, StepsRule, CountRule, KitRule, CylinderRule>;
 
 struct Item
 {
@@ -178,7 +182,7 @@ struct Checklist
     bool operator==(const Checklist&) const = default;
 
     [[nodiscard]] std::size_t itemCount() const;
-    /** Item at a position over all sections; the letters of `outcomes` stand in this order. */
+    /** Item at a position, below itemCount, over all sections: the order of the letters of `outcomes`. */
     [[nodiscard]] const Item& item(std::size_t position) const;
     [[nodiscard]] const Section& sectionOf(std::size_t position) const;
     /** Position of the item of that id, if any. */
@@ -190,6 +194,7 @@ const char* codeName(Severity severity);
 const char* codeName(ItemKind kind);
 const char* codeName(RoundKind kind);
 std::optional<Severity> severityFromCode(std::string_view code);
+std::optional<ItemKind> itemKindFromCode(std::string_view code);
 std::optional<RoundKind> roundKindFromCode(std::string_view code);
 
 }

@@ -13,10 +13,22 @@ namespace cradlepost {
  * The first fault is returned; nothing is guessed or defaulted.
  */
 Result<Checklist> readChecklist(std::string_view text);
+// A std::string or a literal would also convert to Json: these say that it is a text to be parsed.
+inline Result<Checklist> readChecklist(const std::string& text)
+{
+    return readChecklist(std::string_view(text));
+}
+inline Result<Checklist> readChecklist(const char* text)
+{
+    return readChecklist(std::string_view(text));
+}
 /** The same from a value already parsed, as a ledger record carries it. */
 Result<Checklist> readChecklist(const Json& document);
 
-/** The documents that come with the program, parsed; a fault in one is a fault of the build. */
+/**
+ * The documents that come with the program, parsed; a fault in one is a fault of the build.
+ * A recheck walks with the shift checklist.
+ */
 Result<Checklist> builtInChecklist(RoundKind use);
 /** The text of a document that comes with the program. */
 std::string builtInChecklistText(RoundKind use);
