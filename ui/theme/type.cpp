@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+#include "ui/theme/type.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace cradlepost {
+
+namespace {
+constexpr double usualSystemPixels = 13.0;
+
+double held(double scale) { return std::clamp(scale, leastTextScale, mostTextScale); }
+
+int designPixels(TextRole role)
+{
+    switch (role) {
+    case TextRole::Small:
+        return 13;
+    case TextRole::Body:
+        return 15;
+    case TextRole::Lead:
+        return 17;
+    case TextRole::Title:
+        return 24;
+    case TextRole::Answer:
+        return 40;
+    case TextRole::Verdict:
+        return 54;
+    }
+    return 15;
+}
+
+QFont::Weight fontWeight(TextWeight weight)
+{
+    switch (weight) {
+    case TextWeight::Regular:
+        return QFont::Normal;
+    case TextWeight::Medium:
+        return QFont::Medium;
+    case TextWeight::SemiBold:
+        return QFont::DemiBold;
+    }
+    return QFont::Normal;
+}
+}
+
+QStringList fontFamilies()
+{
+    return {QStringLiteral("Inter"), QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Devanagari"),
+        QStringLiteral("Noto Sans Arabic")};
+}
+
+int textPixels(TextRole role, double scale)
+{
+    return static_cast<int>(std::lround(designPixels(role) * held(scale)));
+}
+
+QFont textFont(TextRole role, TextWeight weight, double scale)
+{
+    QFont font;
+    font.setFamilies(fontFamilies());
+    font.setPixelSize(textPixels(role, scale));
+    font.setWeight(fontWeight(weight));
+    return font;
+}
+
+double systemTextScale(const QFont& systemFont, double dpi)
+{
+    const double pixels
+        = systemFont.pixelSize() > 0 ? systemFont.pixelSize() : systemFont.pointSizeF() * dpi / 72.0;
+    return held(std::round(pixels / usualSystemPixels * 20.0) / 20.0);
+}
+
+}

@@ -1,0 +1,286 @@
+// SPDX-License-Identifier: MIT
+#include "ui/widgets/actiontable.h"
+#include "ui/theme/plate.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/inktext.h"
+
+#include <numeric>
+#include <QPainter>
+#include <QStyle>
+
+namespace cradlepost {
+
+namespace {
+int sumOf(const std::array<int, 4>& widths) { return std::accumulate(widths.begin(), widths.end(), 0); }
+}
+
+ActionTable::ActionTable(QWidget* parent)
+    : PaintedList(parent)
+{
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(this, &PaintedList::activated, this, &ActionTable::rowActivated);
+}
+
+void ActionTable::setRows(const std::vector<ActionRow>& rows)
+{
+    m_rows = rows;
+    itemsChanged();
+}
+
+void ActionTable::setHeaders(const QStringList& headers)
+{
+    m_headers = headers;
+    itemsChanged();
+}
+
+void ActionTable::setEmptyText(const QString& text)
+{
+    m_emptyText = text;
+    itemsChanged();
+}
+
+QStringList ActionTable::headers() const
+{
+    if (m_headers.size() == columns)
+        return m_headers;
+    return {tr("What is missing"), tr("What to do"), tr("Who"), tr("By")};
+}
+
+QString ActionTable::listName() const { return tr("What to mend"); }
+
+QString ActionTable::itemText(int index) const
+{
+    const ActionRow& row = m_rows[static_cast<std::size_t>(index)];
+    const QStringList heads = headers();
+    QStringList parts{OutcomeMark::word(row.mark), row.title, row.subtitle, row.what};
+    if (!row.who.isEmpty())
+        parts.append(heads.at(2) + u' ' + row.who);
+    if (!row.by.isEmpty())
+        parts.append(heads.at(3) + u' ' + row.by);
+    parts.append(row.byAside);
+    parts.removeAll(QString());
+    return plainText(parts.join(QStringLiteral(", ")));
+}
+
+int ActionTable::padding() const { return themeOf(*this).space(Space::Near); }
+
+int ActionTable::markColumn() const
+{
+    return themeOf(*this).px(16) + 2 * padding() - themeOf(*this).space(Space::Tight);
+}
+
+std::vector<InkText> ActionTable::cellTexts(const ActionRow& row, int column) const
+{
+    const Theme& theme = themeOf(*this);
+    const QFont body = theme.font(TextRole::Body);
+    std::vector<InkText> texts;
+    const auto add = [&](const QString& text, const QFont& font) {
+        if (!text.isEmpty())
+            texts.emplace_back(text, font, layoutDirection());
+    };
+    if (column == 0) {
+        add(row.title, theme.font(TextRole::Body, TextWeight::SemiBold));
+        add(row.subtitle, theme.font(TextRole::Small));
+    } else if (column == 1) {
+        add(row.what, body);
+    } else if (column == 2) {
+        add(row.who, body);
+    } else if (!row.by.isEmpty()) {
+        const QString bold = u"**" + row.by + u"**";
+        // A time and its unit stay together; the line breaks between the two.
+        const QString aside = QString(row.byAside).replace(u' ', QChar::Nbsp);
+        add(aside.isEmpty() ? bold : QString(bold + u" · " + aside), body);
+    } else {
+        add(row.byAside, body);
+    }
+    return texts;
+}
+
+/// What the columns would like and what they need, with padding. Independent of the width: asked once.
+const ActionTable::Extent& ActionTable::extent() const
+{
+    if (m_extent)
+        return *m_extent;
+    const QFont headFont = themeOf(*this).font(TextRole::Small);
+    Extent all;
+    for (int column = 0; column < columns; ++column) {
+        auto& natural = all.natural[static_cast<std::size_t>(column)];
+        auto& least = all.least[static_cast<std::size_t>(column)];
+        const auto widen = [&](const InkText& text) {
+            natural = std::max(natural, text.naturalWidth() + 2 * padding());
+            least = std::max(least, text.widestWord() + 2 * padding());
+        };
+        widen(InkText(headers().at(column), headFont, layoutDirection()));
+        for (const ActionRow& row : m_rows) {
+            for (const InkText& text : cellTexts(row, column))
+                widen(text);
+        }
+    }
+    return m_extent.emplace(all);
+}
+
+/// Room to spare goes to the two columns of prose; what is lacking is taken where there is most to give.
+ActionTable::Widths ActionTable::columnWidths(int width) const
+{
+    const auto& [natural, least] = extent();
+    const int room = width - markColumn();
+    const int spare = room - sumOf(natural);
+    Widths widths = natural;
+    if (spare >= 0) {
+        widths[0] += spare / 3;
+        widths[1] += spare / 3;
+        widths[2] += spare / 6;
+        widths[3] = room - widths[0] - widths[1] - widths[2];
+        return widths;
+    }
+    const int givable = std::max(1, sumOf(natural) - sumOf(least));
+    const double share = std::min(1.0, static_cast<double>(-spare) / givable);
+    for (std::size_t i = 0; i < widths.size(); ++i)
+        widths[i] = natural[i] - static_cast<int>(share * (natural[i] - least[i]));
+    return widths;
+}
+
+int ActionTable::cellHeight(const ActionRow& row, int column, int width) const
+{
+    int height = 0;
+    for (const InkText& text : cellTexts(row, column))
+        height += text.height(width - 2 * padding());
+    return height;
+}
+
+int ActionTable::headerHeight(const Widths& widths) const
+{
+    const QFont font = themeOf(*this).font(TextRole::Small);
+    int height = 0;
+    for (int column = 0; column < columns; ++column) {
+        const InkText head(headers().at(column), font, layoutDirection());
+        height = std::max(height, head.height(widths[static_cast<std::size_t>(column)] - 2 * padding()));
+    }
+    return height + 2 * themeOf(*this).space(Space::Tight) + themeOf(*this).space(Space::Tight) / 2;
+}
+
+const ActionTable::Plan& ActionTable::plan(int width) const
+{
+    if (m_plan.width == width)
+        return m_plan;
+    m_plan = {.width = width, .columnWidths = columnWidths(width)};
+    m_plan.headerHeight = headerHeight(m_plan.columnWidths);
+    for (const ActionRow& row : m_rows) {
+        int height = themeOf(*this).px(16);
+        for (int column = 0; column < columns; ++column)
+            height = std::max(
+                height, cellHeight(row, column, m_plan.columnWidths[static_cast<std::size_t>(column)]));
+        m_plan.rowHeights.push_back(height + 2 * themeOf(*this).space(Space::Close) - 2);
+    }
+    return m_plan;
+}
+
+void ActionTable::forgetLayout()
+{
+    m_plan = {};
+    m_extent.reset();
+    PaintedList::forgetLayout();
+}
+
+std::vector<QRect> ActionTable::layOutItems() const
+{
+    const Plan& here = plan(width());
+    std::vector<QRect> boxes;
+    int top = here.headerHeight;
+    for (const int height : here.rowHeights) {
+        boxes.emplace_back(0, top, width(), height);
+        top += height;
+    }
+    return boxes;
+}
+
+int ActionTable::heightForWidth(int width) const
+{
+    const Plan& there = plan(width);
+    if (m_rows.empty()) {
+        const InkText empty(m_emptyText, themeOf(*this).font(TextRole::Body), layoutDirection());
+        return there.headerHeight + empty.height(width - 2 * padding()) + 2 * padding();
+    }
+    return there.headerHeight + std::accumulate(there.rowHeights.begin(), there.rowHeights.end(), 0) + 1;
+}
+
+QSize ActionTable::sizeHint() const
+{
+    const int width = markColumn() + sumOf(extent().natural);
+    return {width, heightForWidth(width)};
+}
+
+QSize ActionTable::minimumSizeHint() const
+{
+    const int width = markColumn() + sumOf(extent().least);
+    return {width, heightForWidth(std::max(width, markColumn() + sumOf(extent().natural)))};
+}
+
+QRect ActionTable::cellBox(const Plan& plan, int column, const QRect& row) const
+{
+    int left = markColumn();
+    for (int i = 0; i < column; ++i)
+        left += plan.columnWidths[static_cast<std::size_t>(i)];
+    const int pad = column == 0 ? 0 : padding();
+    const QRect box(left + pad, row.top(),
+        plan.columnWidths[static_cast<std::size_t>(column)] - pad - padding(), row.height());
+    return QStyle::visualRect(layoutDirection(), rect(), box);
+}
+
+void ActionTable::paintEvent(QPaintEvent* /*event*/)
+{
+    const Theme& theme = themeOf(*this);
+    const Plan here = plan(width());
+    QPainter painter(this);
+    paintPlate(painter, rect(), theme.roles.sheet, theme.roles.line, 4);
+    paintHeader(painter, here);
+    for (int i = 0; i < itemCount(); ++i)
+        paintRow(painter, here, i);
+    if (m_rows.empty()) {
+        painter.setPen(theme.roles.inkSoft);
+        InkText(m_emptyText, theme.font(TextRole::Body), layoutDirection())
+            .draw(painter, rect().adjusted(padding(), here.headerHeight + padding(), -padding(), 0));
+    }
+}
+
+void ActionTable::paintHeader(QPainter& painter, const Plan& plan) const
+{
+    const Theme& theme = themeOf(*this);
+    if (m_rows.empty())
+        return;
+    painter.setPen(theme.roles.inkHint);
+    const QRect row(0, theme.space(Space::Tight) + 1, width(), plan.headerHeight);
+    for (int column = 0; column < columns; ++column)
+        InkText(headers().at(column), theme.font(TextRole::Small), layoutDirection())
+            .draw(painter, cellBox(plan, column, row));
+}
+
+void ActionTable::paintRow(QPainter& painter, const Plan& plan, int index) const
+{
+    const Theme& theme = themeOf(*this);
+    const Roles& roles = theme.roles;
+    const QRect box = itemRect(index);
+    const ActionRow& row = m_rows[static_cast<std::size_t>(index)];
+    painter.fillRect(QRect(1, box.top(), width() - 2, 1), roles.line);
+    if (isChosen(index) || isHovered(index))
+        painter.fillRect(box.adjusted(1, 1, -1, 0), roles.accentWash);
+    const int padTop = theme.space(Space::Close) - 1;
+    const int line = QFontMetrics(theme.font(TextRole::Body)).height();
+    const QRect mark(padding() - theme.space(Space::Tight) / 2,
+        box.top() + padTop + (line - theme.px(16)) / 2, theme.px(16), theme.px(16));
+    paintMark(painter, QStyle::visualRect(layoutDirection(), rect(), mark), row.mark, roles);
+    for (int column = 0; column < columns; ++column) {
+        QRect room = cellBox(plan, column, box).adjusted(0, padTop, 0, 0);
+        painter.setPen(roles.ink);
+        for (const InkText& text : cellTexts(row, column)) {
+            room.setTop(room.top() + text.draw(painter, room));
+            painter.setPen(roles.inkHint); // only the title's column has a second text
+        }
+    }
+    if (showsRingAt(index))
+        paintFocusRing(painter, box.adjusted(0, 1, 0, 0), theme, 4);
+}
+
+}

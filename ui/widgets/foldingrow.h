@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QWidget>
+
+class QBoxLayout;
+
+namespace cradlepost {
+
+/// Children side by side; one below the other where the width does not do, as with text at twice its size.
+class FoldingRow : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit FoldingRow(QWidget* parent = nullptr);
+
+    void addWidget(QWidget* widget, int stretch = 0, Qt::Alignment alignment = {});
+    void setSpacing(int pixels);
+    bool isFolded() const;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    bool foldsAt(int width) const;
+    void fold();
+
+    QBoxLayout* m_row;
+};
+
+}

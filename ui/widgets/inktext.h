@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QFont>
+#include <QRect>
+#include <QString>
+
+#include <memory>
+
+class QPainter;
+class QTextLayout;
+
+namespace cradlepost {
+
+/// `marked` without the ** that set words in bold: for screen readers and tool tips.
+QString plainText(const QString& marked);
+
+/// The direction a text runs in when the layout runs in `layout`: initials, a number with its unit and other
+/// text without a letter that runs right to left keep their order in a mirrored window.
+Qt::LayoutDirection textDirection(const QString& text, Qt::LayoutDirection layout);
+
+/// One short line in the painter's font and pen, at the leading, trailing or middle of `box`.
+void drawLine(QPainter& painter, const QRect& box, Qt::Alignment alignment, const QString& text,
+    Qt::LayoutDirection layout);
+
+/// A text that wraps, with **bold** spans, laid out in either direction. Nothing is ever elided.
+class InkText
+{
+public:
+    InkText(const QString& marked, const QFont& font, Qt::LayoutDirection direction,
+        Qt::Alignment alignment = Qt::AlignLeft);
+    ~InkText();
+    InkText(InkText&&) noexcept;
+    InkText& operator=(InkText&&) noexcept;
+    InkText(const InkText&) = delete;
+    InkText& operator=(const InkText&) = delete;
+
+    bool isEmpty() const;
+    int naturalWidth() const; ///< on one line
+    int widestWord() const; ///< below this width words are broken
+    int height(int width) const; ///< 0 when empty
+    int baseline() const; ///< of the first line, from the top
+
+    /// From the top of `box`, in the painter's pen colour. Returns the height used.
+    int draw(QPainter& painter, const QRect& box) const;
+
+private:
+    int layOut(int width) const;
+
+    std::unique_ptr<QTextLayout> m_layout;
+    int m_lineGap = 0;
+    mutable int m_laidWidth = -1;
+    mutable int m_laidHeight = 0;
+};
+
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "ui/widgets/paintedlist.h"
+
+#include <QStringList>
+
+namespace cradlepost {
+
+/// The places of the window, one below the other at its leading side. Alt+1, Alt+2 ... open them from
+/// anywhere in the window; within the rail the arrows move and Enter opens.
+class NavigationRail : public PaintedList
+{
+    Q_OBJECT
+public:
+    explicit NavigationRail(QWidget* parent = nullptr);
+
+    void setPlaces(const QStringList& names); ///< at most nine
+    int place() const { return m_place; }
+    void setPlace(int index); ///< marks it; does not emit
+
+    int itemCount() const override { return static_cast<int>(m_names.size()); }
+    QString listName() const override;
+    QString itemText(int index) const override;
+    bool isChosen(int index) const override { return index == m_place; }
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void placeChosen(int index);
+
+protected:
+    std::vector<QRect> layOutItems() const override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    struct Density
+    {
+        bool hints = true;
+        int padding = 0; ///< above and below an item's text
+    };
+
+    static QString hint(int index);
+    int railWidth() const;
+    int nameHeight(int index) const;
+    int hintHeight() const;
+    int itemHeight(int index, const Density& density) const;
+    int totalHeight(const Density& density) const;
+    Density densityFor(int height) const;
+    void paintPlace(QPainter& painter, int index, const QRect& box) const;
+    void bindKeys();
+
+    QStringList m_names;
+    int m_place = 0;
+    mutable Density m_density; ///< of the last layOutItems()
+};
+
+}

@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: MIT
+#include "ui/widgets/readinessstrip.h"
+#include "ui/theme/plate.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/inktext.h"
+
+#include <numeric>
+#include <QPainter>
+#include <QStyle>
+
+namespace cradlepost {
+
+namespace {
+constexpr int mostCellWidth = 44; // wider, and a row no longer reads as one
+constexpr double leastMarkBox = 13.0; // its disc is 8 px across
+}
+
+ReadinessStrip::ReadinessStrip(QWidget* parent)
+    : PaintedList(parent)
+{
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(this, &PaintedList::activated, this,
+        [this](int index) { Q_EMIT cellChosen(index / columnCount(), index % columnCount()); });
+}
+
+void ReadinessStrip::setData(const StripData& strip)
+{
+    m_data = strip;
+    m_columns = std::accumulate(strip.days.begin(), strip.days.end(), 0,
+        [](int sum, const StripDay& day) { return sum + day.shifts; });
+    setAccessibleDescription(strip.finding);
+    itemsChanged();
+    if (m_columns > 0 && cursor() < m_columns)
+        setCursorAt(m_columns - 1); // the latest shift of the first section
+}
+
+int ReadinessStrip::shownDays() const
+{
+    return static_cast<int>(m_data.days.size()) - grid(width()).firstDay;
+}
+
+int ReadinessStrip::dayOfColumn(int column) const
+{
+    int day = 0;
+    for (int end = 0; day < static_cast<int>(m_data.days.size()); ++day) {
+        end += m_data.days[static_cast<std::size_t>(day)].shifts;
+        if (column < end)
+            break;
+    }
+    return day;
+}
+
+const StripCell& ReadinessStrip::cell(int index) const
+{
+    static const StripCell none;
+    const auto row = static_cast<std::size_t>(index / columnCount());
+    const auto column = static_cast<std::size_t>(index % columnCount());
+    return row < m_data.cells.size() && column < m_data.cells[row].size() ? m_data.cells[row][column] : none;
+}
+
+QString ReadinessStrip::itemText(int index) const
+{
+    const auto day = static_cast<std::size_t>(dayOfColumn(index % columnCount()));
+    const StripCell& here = cell(index);
+    const QString word = here.mark ? OutcomeMark::word(*here.mark) : tr("still to come");
+    return m_data.rows[static_cast<std::size_t>(index / columnCount())] + u", " + m_data.days.at(day).label
+        + u", " + word;
+}
+
+QString ReadinessStrip::itemToolTip(int index) const { return cell(index).toolTip; }
+
+int ReadinessStrip::widestRowName() const
+{
+    const QFontMetrics small(themeOf(*this).font(TextRole::Small));
+    int widest = 0;
+    for (const QString& row : m_data.rows)
+        widest = std::max(widest, small.horizontalAdvance(row));
+    return widest;
+}
+
+int ReadinessStrip::leastDayWidth() const
+{
+    const QFontMetrics small(themeOf(*this).font(TextRole::Small));
+    int widest = 0;
+    for (const StripDay& day : m_data.days)
+        widest = std::max(widest, small.horizontalAdvance(day.label));
+    return widest + themeOf(*this).space(Space::Close);
+}
+
+QString ReadinessStrip::title(int shown) const
+{
+    if (shown == static_cast<int>(m_data.days.size()))
+        return m_data.finding;
+    //: behind the title of the strip when not all of its days fit
+    return m_data.finding + u' ' + tr("(the last %Ln day(s) shown)", nullptr, shown);
+}
+
+const ReadinessStrip::Grid& ReadinessStrip::grid(int width) const
+{
+    if (m_grid.width != width)
+        m_grid = makeGrid(width);
+    return m_grid;
+}
+
+/// Drops the oldest days until the rest have room for their labels and for marks that can be told apart.
+ReadinessStrip::Grid ReadinessStrip::makeGrid(int width) const
+{
+    const Theme& theme = themeOf(*this);
+    const QFontMetrics small(theme.font(TextRole::Small));
+    Grid grid{.width = width};
+    grid.labelWidth = widestRowName() + theme.space(Space::Wide);
+    const double room = std::max(1, width - grid.labelWidth);
+    const double leastCell = leastMarkBox + 3.0;
+    int columns = columnCount();
+    const auto days = static_cast<int>(m_data.days.size());
+    const auto fits
+        = [&] { return columns * leastCell <= room && (days - grid.firstDay) * leastDayWidth() <= room; };
+    while (grid.firstDay + 1 < days && !fits()) {
+        const int dropped = m_data.days[static_cast<std::size_t>(grid.firstDay)].shifts;
+        columns -= dropped;
+        grid.firstColumn += dropped;
+        ++grid.firstDay;
+    }
+    grid.cellWidth
+        = columns > 0 ? std::min(room / columns, static_cast<double>(theme.px(mostCellWidth))) : 0.0;
+    grid.markSide = std::clamp(grid.cellWidth - 3.0, leastMarkBox, static_cast<double>(theme.px(15)));
+    const QFont titleFont = theme.font(TextRole::Small, TextWeight::SemiBold);
+    grid.titleHeight = InkText(title(days - grid.firstDay), titleFont, layoutDirection()).height(width);
+    grid.cellsTop = grid.titleHeight + theme.space(Space::Close) + small.height() + theme.space(Space::Tight);
+    grid.rowHeight = std::max(small.height(), static_cast<int>(grid.markSide)) + theme.space(Space::Near);
+    return grid;
+}
+
+QRectF ReadinessStrip::cellBox(const Grid& grid, int row, int column) const
+{
+    return {grid.labelWidth + (column - grid.firstColumn) * grid.cellWidth,
+        static_cast<double>(grid.cellsTop + row * grid.rowHeight), grid.cellWidth,
+        static_cast<double>(grid.rowHeight)};
+}
+
+std::vector<QRect> ReadinessStrip::layOutItems() const
+{
+    const Grid& here = grid(width());
+    std::vector<QRect> boxes;
+    boxes.reserve(static_cast<std::size_t>(itemCount()));
+    for (int i = 0; i < itemCount(); ++i) {
+        const int column = i % columnCount();
+        boxes.push_back(
+            column < here.firstColumn ? QRect() : cellBox(here, i / columnCount(), column).toRect());
+    }
+    return boxes;
+}
+
+void ReadinessStrip::forgetLayout()
+{
+    m_grid = {};
+    PaintedList::forgetLayout();
+}
+
+int ReadinessStrip::itemBeside(int index, Qt::Key key) const
+{
+    if (columnCount() == 0 || index < 0)
+        return index;
+    const int row = index / columnCount();
+    const int column = index % columnCount();
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const int later = std::min(columnCount() - 1, column + 1);
+    const int earlier = std::max(grid(width()).firstColumn, column - 1);
+    switch (key) {
+    case Qt::Key_Up:
+        return row > 0 ? index - columnCount() : index;
+    case Qt::Key_Down:
+        return row + 1 < rowCount() ? index + columnCount() : index;
+    case Qt::Key_Left:
+        return row * columnCount() + (mirrored ? later : earlier);
+    case Qt::Key_Right:
+        return row * columnCount() + (mirrored ? earlier : later);
+    default:
+        return index;
+    }
+}
+
+QSize ReadinessStrip::sizeHint() const
+{
+    const int width = widestRowName() + themeOf(*this).space(Space::Wide)
+        + std::max(
+            static_cast<int>(m_data.days.size()) * leastDayWidth(), columnCount() * themeOf(*this).px(20));
+    return {width, heightForWidth(width)};
+}
+
+QSize ReadinessStrip::minimumSizeHint() const
+{
+    const int width = widestRowName() + themeOf(*this).space(Space::Wide) + 2 * leastDayWidth();
+    return {width, heightForWidth(std::max(width, this->width()))};
+}
+
+int ReadinessStrip::heightForWidth(int width) const
+{
+    const Grid there = width == m_grid.width ? m_grid : makeGrid(width);
+    return there.cellsTop + rowCount() * there.rowHeight;
+}
+
+void ReadinessStrip::paintEvent(QPaintEvent* /*event*/)
+{
+    const Theme& theme = themeOf(*this);
+    const Grid& here = grid(width());
+    QPainter painter(this);
+    painter.setPen(theme.roles.inkSoft);
+    InkText(title(shownDays()), theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection())
+        .draw(painter, rect());
+    painter.setFont(theme.font(TextRole::Small));
+    paintDays(painter, here);
+    paintRows(painter, here);
+}
+
+void ReadinessStrip::paintDays(QPainter& painter, const Grid& grid) const
+{
+    const Theme& theme = themeOf(*this);
+    const int lineTop = grid.cellsTop;
+    const int lineHeight = rowCount() * grid.rowHeight;
+    const int textHeight = QFontMetrics(painter.font()).height();
+    int column = grid.firstColumn;
+    for (auto day = static_cast<std::size_t>(grid.firstDay); day < m_data.days.size(); ++day) {
+        const QRectF first = cellBox(grid, 0, column);
+        const int left = static_cast<int>(first.left());
+        const QRect line(left, lineTop, 1, lineHeight);
+        painter.fillRect(QStyle::visualRect(layoutDirection(), rect(), line), theme.roles.line);
+        const int textWidth = QFontMetrics(painter.font()).horizontalAdvance(m_data.days[day].label);
+        const QRect label(left + theme.space(Space::Tight), lineTop - textHeight - theme.space(Space::Tight),
+            textWidth + 1, textHeight);
+        painter.setPen(theme.roles.inkHint);
+        drawLine(painter, QStyle::visualRect(layoutDirection(), rect(), label), Qt::AlignCenter,
+            m_data.days[day].label, layoutDirection());
+        column += m_data.days[day].shifts;
+    }
+}
+
+void ReadinessStrip::paintRows(QPainter& painter, const Grid& grid) const
+{
+    const Theme& theme = themeOf(*this);
+    for (int row = 0; row < rowCount(); ++row) {
+        const QRect name(0, grid.cellsTop + row * grid.rowHeight, grid.labelWidth, grid.rowHeight);
+        painter.setPen(theme.roles.ink);
+        drawLine(painter, QStyle::visualRect(layoutDirection(), rect(), name),
+            Qt::AlignLeft | Qt::AlignVCenter, m_data.rows[static_cast<std::size_t>(row)], layoutDirection());
+        for (int column = grid.firstColumn; column < columnCount(); ++column) {
+            const int index = row * columnCount() + column;
+            const QRect box = itemRect(index);
+            if (isHovered(index))
+                painter.fillRect(box, theme.roles.accentWash);
+            if (const auto mark = cell(index).mark) {
+                const QPointF middle = QRectF(box).center();
+                const double half = grid.markSide / 2.0;
+                paintMark(painter, {middle.x() - half, middle.y() - half, grid.markSide, grid.markSide},
+                    *mark, theme.roles);
+            }
+            if (showsRingAt(index))
+                paintFocusRing(painter, box.adjusted(1, 1, -1, -1), theme, 4);
+        }
+    }
+}
+
+}
