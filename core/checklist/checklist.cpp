@@ -35,7 +35,7 @@ std::pair<const Section*, std::size_t> locate(const Checklist& checklist, std::s
             return {&section, position};
         position -= section.items.size();
     }
-    assert(!"the position lies beyond the last item");
+    assert(false && "the position lies beyond the last item");
     std::abort();
 }
 

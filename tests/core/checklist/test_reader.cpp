@@ -100,6 +100,16 @@ TEST_CASE("a wording has every language of the document and no blank text")
         checkRefused(breakage);
 }
 
+TEST_CASE("a language may name a region")
+{
+    std::string text = sampleDocument();
+    for (auto at = text.find("\"hi\""); at != std::string::npos; at = text.find("\"hi\"", at))
+        text.replace(at, 4, "\"hi-IN\"");
+    const auto read = readChecklist(text);
+    REQUIRE_MESSAGE(read.has_value(), read.error().message);
+    CHECK(read->title.in("hi-IN") == "नमूना");
+}
+
 TEST_CASE("a fault of a section is named with line and section")
 {
     for (const Breakage& breakage : std::vector<Breakage>{

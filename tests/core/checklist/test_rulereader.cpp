@@ -161,3 +161,15 @@ TEST_CASE("faults of kit and cylinder are named with the rule")
         })
         checkRefused(breakage);
 }
+
+TEST_CASE("a cylinder size stands once in a rule")
+{
+    std::string text = sampleDocument();
+    const auto from = text.find("{\"id\": \"us-e\"");
+    const std::string size = text.substr(from, text.find("}\n]}}", from) + 1 - from);
+    text.insert(from, size + ",\n");
+    const auto read = readChecklist(text);
+    REQUIRE_FALSE(read.has_value());
+    CHECK(read.error().message
+        == "line 60, section 'corner', item 'oxygen': cylinder: sizes: 'id' 'us-e' stands twice in one rule");
+}
