@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/shiftcalendar.h"
 
+#include <algorithm>
+#include <charconv>
+#include <cstdio>
 #include <set>
 
 namespace cradlepost {
@@ -9,6 +12,12 @@ using namespace std::chrono;
 
 namespace {
 constexpr minutes dayLength = hours(24);
+
+bool digits(std::string_view text, int& out)
+{
+    const auto [end, ec] = std::from_chars(text.data(), text.data() + text.size(), out);
+    return ec == std::errc() && end == text.data() + text.size() && out >= 0;
+}
 }
 
 ShiftPattern ShiftPattern::twoByTwelve() { return {.starts = {{"day", hours(7)}, {"night", hours(19)}}}; }
@@ -35,6 +44,46 @@ Result<void> ShiftPattern::check() const
             return bad("shift " + std::to_string(i + 1) + " has no name of its own");
     }
     return {};
+}
+
+Result<ShiftPattern> readPattern(std::string_view text)
+{
+    const auto bad = [](std::string_view part) {
+        return fail(ErrorCode::InvalidArgument, "'" + std::string(part) + "' is not a shift",
+            "write start times and names, for example 07:00 day, 19:00 night");
+    };
+    ShiftPattern pattern;
+    for (std::string_view rest = text;;) {
+        const auto comma = rest.find(',');
+        std::string_view part = rest.substr(0, comma);
+        part.remove_prefix(std::min(part.find_first_not_of(' '), part.size()));
+        int h = 0;
+        int m = 0;
+        if (part.size() < 7 || part[2] != ':' || part[5] != ' ' || !digits(part.substr(0, 2), h)
+            || !digits(part.substr(3, 2), m) || h > 23 || m > 59)
+            return bad(part);
+        std::string code(part.substr(6));
+        code.erase(code.find_last_not_of(' ') + 1);
+        pattern.starts.push_back({.code = std::move(code), .at = hours(h) + minutes(m)});
+        if (comma == std::string_view::npos)
+            break;
+        rest.remove_prefix(comma + 1);
+    }
+    if (auto whole = pattern.check(); !whole)
+        return tl::unexpected(whole.error());
+    return pattern;
+}
+
+std::string patternText(const ShiftPattern& pattern)
+{
+    std::string text;
+    for (const ShiftStart& start : pattern.starts) {
+        char time[8];
+        const auto at = static_cast<unsigned>(start.at.count()) % (24 * 60);
+        std::snprintf(time, sizeof time, "%02u:%02u", at / 60, at % 60);
+        text += (text.empty() ? "" : ", ") + std::string(time) + " " + start.code;
+    }
+    return text;
 }
 
 Slot slotOf(Date date, int shift)

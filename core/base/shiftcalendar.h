@@ -34,6 +34,11 @@ struct ShiftPattern
     [[nodiscard]] Result<void> check() const;
 };
 
+/** "07:00 day, 19:00 night": start times with names, as typed in Set-up. The error says how to write it. */
+Result<ShiftPattern> readPattern(std::string_view text);
+/** The same in the other direction. */
+std::string patternText(const ShiftPattern& pattern);
+
 /**
  * Sorts by month, day and shift, so that a month is one range: month index << 7 | day << 2 | shift,
  * the month index counting from January of year 0.

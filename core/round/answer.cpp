@@ -27,6 +27,13 @@ tl::unexpected<Error> wrongKind(const Item& item)
     return refuse(item, std::string("an answer of another kind than ") + codeName(item.kind()), "answer what the item asks");
 }
 
+/** Code points, not bytes: labels are written in any script. */
+std::ptrdiff_t characters(const std::string& utf8)
+{
+    return std::count_if(
+        utf8.begin(), utf8.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
+}
+
 Result<void> checkMeasured(const Item& item, const MeasureRule& rule, const Measured& answer)
 {
     if (answer.value < rule.plausibleLow || answer.value > rule.plausibleHigh)
@@ -44,19 +51,21 @@ Result<void> checkSteps(const Item& item, const StepsRule& rule, const StepsDone
     if (!known || answer.marks.size() != rule.steps.size())
         return refuse(item, "'" + answer.marks + "' are not the marks of " + std::to_string(rule.steps.size()) + " steps",
             "mark each step p, f or -");
-    if (answer.device.size() > 24)
+    if (characters(answer.device) > 24)
         return refuse(item, "the device number is longer than 24 characters", "use the number on its label");
     return {};
 }
 
 Result<void> checkCounted(const Item& item, const Counted& answer)
 {
+    if (answer.lots.size() > 100) // a sum of lots must never overflow
+        return refuse(item, "more than 100 lots", "write lots of the same expiry as one");
     for (const Lot& lot : answer.lots) {
         if (lot.quantity < 0 || lot.quantity > 100000)
             return refuse(item, std::to_string(lot.quantity) + " pieces cannot be", "count again");
         if (lot.expiry && !lot.expiry->ok())
             return refuse(item, "the expiry day does not exist", "write year-month-day as on the pack");
-        if (lot.number.size() > 32)
+        if (characters(lot.number) > 32)
             return refuse(item, "the lot number is longer than 32 characters", "copy it from the pack");
     }
     return {};
@@ -78,11 +87,11 @@ Result<void> checkCylinder(const Item& item, const CylinderRule& rule, const Cyl
         rule.sizes.begin(), rule.sizes.end(), [&](const CylinderSize& s) { return s.id == answer.size; });
     if (size == rule.sizes.end())
         return refuse(item, "cylinder size '" + answer.size + "' is not in the checklist", "pick a size from its list");
-    const std::int64_t most = size->fullPressure.thousandths / 10 * 11;
-    if (answer.gauge.thousandths < 0 || answer.gauge.thousandths > most)
+    const std::int64_t most = size->fullPressure.thousandths * 11; // in ten-thousandths, to be exact
+    if (answer.gauge.thousandths < 0 || answer.gauge.thousandths * 10 > most)
         return refuse(item,
             "a gauge of " + answer.gauge.toString() + " " + size->unit + " is outside what is possible, 0 to "
-                + Decimal {most}.toString(),
+                + Decimal {most / 10}.toString(),
             "read the gauge again, and see that the size and its unit are right");
     if (answer.flow.thousandths <= 0 || answer.flow.thousandths > 60000)
         return refuse(item, "a flow of " + answer.flow.toString() + " L/min cannot be", "give the flow that is planned");

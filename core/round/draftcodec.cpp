@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "core/round/draftcodec.h"
 
+#include "core/ledger/canonical.h"
 #include "core/round/answercodec.h"
 #include "core/round/walk.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace cradlepost {
 
@@ -12,10 +14,30 @@ namespace {
 
 tl::unexpected<Error> unreadable(const std::string& what) { return fail(ErrorCode::BadDocument, "draft: " + what); }
 
-std::string textOf(const Json& json, std::string_view name)
+Result<void> readNames(const Json& json, Draft& draft)
 {
-    const auto* text = json.findString(name);
-    return text != nullptr ? *text : std::string();
+    for (const auto& [name, target] : {std::pair("unit", &draft.unit), std::pair("checklist", &draft.checklist),
+             std::pair("actor", &draft.actor)}) {
+        const auto* text = json.findString(name);
+        if (text == nullptr)
+            return unreadable("'" + std::string(name) + "' is missing");
+        *target = *text;
+    }
+    return {};
+}
+
+Result<void> readOver(const Json& json, Draft& draft)
+{
+    const Json* over = json.find("over");
+    if ((draft.kind == RoundKind::Recheck) != (over != nullptr))
+        return unreadable("a re-check names its round, and nothing else does");
+    if (over == nullptr)
+        return {};
+    auto id = recordIdFromJson(*over);
+    if (!id)
+        return tl::unexpected(id.error());
+    draft.over = std::move(*id);
+    return {};
 }
 
 /** Whole numbers or null, `n` of them. */
@@ -44,7 +66,10 @@ Result<void> readAsked(const Json& json, Draft& draft)
             return unreadable("it asks an item that the checklist does not have");
         draft.asked.push_back(static_cast<std::size_t>(*at));
     }
-    if (!std::is_sorted(draft.asked.begin(), draft.asked.end()) || times->size() != draft.answers.size())
+    const bool rising = std::adjacent_find(draft.asked.begin(), draft.asked.end(), std::greater_equal<>())
+        == draft.asked.end();
+    const bool fits = draft.before.empty() || draft.before.size() == draft.answers.size();
+    if (!rising || !fits || times->size() != draft.answers.size())
         return unreadable("its lists do not fit each other");
     for (const auto& time : *times)
         draft.answeredAt.push_back(time ? std::optional(fromMs(*time)) : std::nullopt);
@@ -152,35 +177,31 @@ Json toJson(const Draft& draft)
 
 Result<Draft> draftFromJson(const Json& json)
 {
-    const auto kind = roundKindFromCode(textOf(json, "kind"));
+    // Moments beyond 2^53 ms would overflow when they are compared.
+    if (auto sound = checkBody(json); !sound)
+        return tl::unexpected(sound.error());
+    const auto* word = json.findString("kind");
+    const auto kind = word != nullptr ? roundKindFromCode(*word) : std::nullopt;
     const auto* version = json.findInteger("version");
     const auto* started = json.findInteger("started");
     auto answers = answersFromJson(json.find("answers"));
     auto before = answersFromJson(json.find("before"));
     auto limits = limitsFromJson(json.find("limits"));
     auto shift = shiftFromJson(json.find("shift"));
-    if (!kind || version == nullptr || started == nullptr || !answers || !before || !limits || !shift)
+    if (!kind || version == nullptr || *version < 1 || *version > 1000000 || started == nullptr || !answers || !before
+        || !limits || !shift)
         return unreadable("kind, version, start, answers, limits or shift is missing or broken");
-    Draft draft {.unit = textOf(json, "unit"),
-        .kind = *kind,
-        .checklist = textOf(json, "checklist"),
+    Draft draft {.kind = *kind,
         .version = static_cast<int>(*version),
-        .actor = textOf(json, "actor"),
         .shift = std::move(*shift),
         .started = fromMs(*started),
         .limits = std::move(*limits),
         .answers = std::move(*answers),
-        .answeredAt = {},
-        .asked = {},
         .over = std::nullopt,
         .before = std::move(*before)};
-    if (auto lists = readAsked(json, draft); !lists)
-        return tl::unexpected(lists.error());
-    if (const Json* over = json.find("over")) {
-        auto id = recordIdFromJson(*over);
-        if (!id)
-            return tl::unexpected(id.error());
-        draft.over = std::move(*id);
+    for (const auto& read : {readNames(json, draft), readAsked(json, draft), readOver(json, draft)}) {
+        if (!read)
+            return tl::unexpected(read.error());
     }
     return draft;
 }

@@ -93,11 +93,13 @@ Result<RunningSince> readSince(std::string_view text, Instant now, const TimeZon
     if (!h || !m || *h > 23 || *m > 59)
         return fail(ErrorCode::InvalidArgument, "'" + std::string(text) + "' is not a clock time",
             "type it as 19:24 or 1924");
-    const LocalTime local = zone.toLocal(now);
-    const Instant today = zone.toInstant({local.date, hours(*h) + minutes(*m)});
-    if (today <= now)
-        return RunningSince {today};
-    return RunningSince {zone.toInstant({addDays(local.date, -1), hours(*h) + minutes(*m)})};
+    LocalTime reading {zone.toLocal(now).date, hours(*h) + minutes(*m)};
+    if (zone.toInstant(reading) > now)
+        reading.date = addDays(reading.date, -1);
+    const Instant first = zone.toInstant(reading);
+    // When the clocks go back the wall shows an hour twice.
+    const Instant again = first + hours(1);
+    return RunningSince {again <= now && zone.toLocal(again) == reading ? again : first};
 }
 
 Result<Counted> readCounted(const Item& item, std::string_view text)

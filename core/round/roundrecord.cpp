@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/round/roundrecord.h"
 
+#include "core/ledger/canonical.h"
 #include "core/round/answercodec.h"
 #include "core/round/draftcodec.h"
 
@@ -98,6 +99,21 @@ Result<int> smallMember(const Json& body, std::string_view name)
     return static_cast<int>(*n);
 }
 
+/** A re-check counts the whole shift, everything else itself. */
+Result<void> checkCounts(const RoundRecord& round)
+{
+    const auto letters = [&](char c) {
+        return static_cast<int>(std::count(round.outcomes.begin(), round.outcomes.end(), c));
+    };
+    const int items = static_cast<int>(round.outcomes.size());
+    const bool sound = round.version >= 1 && round.index <= 10000 && round.met <= round.applicable
+        && round.applicable <= items;
+    const bool own = round.met == letters('m') && round.applicable == items - letters('n');
+    if (!sound || (round.kind != RoundKind::Recheck && !own))
+        return unreadable("version, counts or index do not fit the outcomes");
+    return {};
+}
+
 /** What must agree between the parts of a record. */
 Result<void> checkWhole(const RoundRecord& round)
 {
@@ -110,7 +126,7 @@ Result<void> checkWhole(const RoundRecord& round)
         return unreadable("the reasons do not match the gaps");
     if ((round.kind == RoundKind::Recheck) != round.over.has_value())
         return unreadable("a re-check names its round, and nothing else does");
-    return {};
+    return checkCounts(round);
 }
 
 /** The members that are a code or a count. */
@@ -161,6 +177,8 @@ Json toBody(const RoundRecord& round)
 
 Result<RoundRecord> roundFromBody(const Json& body)
 {
+    if (auto sound = checkBody(body); !sound)
+        return tl::unexpected(sound.error());
     RoundRecord round;
     if (auto head = readHead(body, round); !head)
         return tl::unexpected(head.error());
@@ -187,6 +205,8 @@ Result<RoundRecord> roundFromBody(const Json& body)
     }
     if (auto whole = checkWhole(round); !whole)
         return tl::unexpected(whole.error());
+    if (canonicalText(toBody(round)) != canonicalText(body))
+        return unreadable("a member is not written as it should be, or not known");
     return round;
 }
 

@@ -29,40 +29,44 @@ public:
         : m_checklist(checklist)
         , m_standing(standing)
         , m_void(checklist.itemCount(), false)
+        , m_judgedAt(checklist.itemCount(), standing.round.finished)
+        , m_lastFinish(standing.round.finished)
     {
     }
 
+    /** Counts whatever the clock says: it was finished after what it is laid over. */
     void recheck(const RoundRecord& round)
     {
         for (std::size_t at = 0; at < m_standing.answers.size(); ++at) {
             if (isChecked(round.answers[at]))
-                place(at, round.answers[at], answeredAt(round, at));
+                place(at, round.answers[at], answeredAt(round, at), round.finished);
         }
         m_lastFinish = std::max(m_lastFinish, round.finished);
     }
     void sighting(const Sighting& seen)
     {
         const auto at = m_checklist.position(seen.item);
-        if (at && checkAnswer(m_checklist.item(*at), seen.answer))
-            place(*at, seen.answer, seen.at);
+        if (at && seen.at >= m_standing.seenAt[*at] && checkAnswer(m_checklist.item(*at), seen.answer))
+            place(*at, seen.answer, seen.at, seen.at);
     }
-    void finishedAt(Instant t) { m_lastFinish = std::max(m_lastFinish, t); }
     [[nodiscard]] Instant lastFinish() const { return m_lastFinish; }
+    /** When the answer that counts was held against its rule. */
+    [[nodiscard]] Instant judgedAt(std::size_t at) const { return m_judgedAt[at]; }
     [[nodiscard]] bool isVoid(std::size_t at) const { return m_void[at]; }
 
 private:
-    void place(std::size_t at, const Answer& answer, Instant when)
+    void place(std::size_t at, const Answer& answer, Instant when, Instant judged)
     {
-        if (when < m_standing.seenAt[at])
-            return;
         m_standing.answers[at] = answer;
         m_standing.seenAt[at] = when;
+        m_judgedAt[at] = judged;
         m_void[at] = !isChecked(answer);
     }
 
     const Checklist& m_checklist;
     Standing& m_standing;
     std::vector<bool> m_void;
+    std::vector<Instant> m_judgedAt;
     Instant m_lastFinish;
 };
 
@@ -100,7 +104,6 @@ std::optional<Standing> standingAt(const Checklist& checklist, const std::vector
         standing.seenAt.push_back(answeredAt(first->round, at));
 
     Overlay overlay(checklist, standing);
-    overlay.finishedAt(first->round.finished);
     for (const SavedRound& later : saved) {
         if (later.round.kind == RoundKind::Recheck && later.round.over == first->id && later.round.answers.size() == n)
             overlay.recheck(later.round);
@@ -108,14 +111,14 @@ std::optional<Standing> standingAt(const Checklist& checklist, const std::vector
     for (const Sighting& seen : sightings)
         overlay.sighting(seen);
 
-    JudgeContext context {.reference = overlay.lastFinish(),
-        .lastDay = zone.toLocal(first->round.shift.ends).date,
+    JudgeContext context {.reference = std::max(now, overlay.lastFinish()),
+        .lastDay = lastDayOf(first->round.shift, zone),
         .limits = first->round.limits};
-    const auto asSeen = judgeAll(checklist, standing.answers, context);
-    context.reference = std::max(now, overlay.lastFinish());
     standing.judgements = judgeAll(checklist, standing.answers, context);
     for (std::size_t at = 0; at < n; ++at) {
-        if (asSeen[at].outcome == Outcome::Gap && standing.judgements[at].outcome == Outcome::Met)
+        context.reference = overlay.judgedAt(at);
+        const Judgement asSeen = judge(checklist.item(at), standing.answers[at], context);
+        if (asSeen.outcome == Outcome::Gap && standing.judgements[at].outcome == Outcome::Met)
             standing.warmByClock.push_back(at);
         if (overlay.isVoid(at) && standing.judgements[at].reason)
             standing.judgements[at].reason->code = ReasonCode::UsedSince;

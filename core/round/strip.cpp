@@ -38,4 +38,22 @@ std::vector<SectionState> sectionStates(const Checklist& checklist, std::string_
     return states;
 }
 
+StripFinding findingOf(const std::vector<std::vector<SectionState>>& columns)
+{
+    StripFinding finding;
+    std::vector<int> gaps;
+    for (const auto& states : columns) {
+        ++(states.empty() ? finding.missing : finding.rounds);
+        gaps.resize(std::max(gaps.size(), states.size()), 0);
+        for (std::size_t at = 0; at < states.size(); ++at)
+            gaps[at] += states[at] == SectionState::CriticalGap || states[at] == SectionState::Gap ? 1 : 0;
+    }
+    const auto most = std::max_element(gaps.begin(), gaps.end());
+    if (most != gaps.end() && *most > 0) {
+        finding.section = static_cast<std::size_t>(most - gaps.begin());
+        finding.gaps = *most;
+    }
+    return finding;
+}
+
 }

@@ -2,6 +2,8 @@
 #include "core/round/verdict.h"
 
 #include <algorithm>
+#include <numeric>
+#include <tuple>
 
 namespace cradlepost {
 
@@ -40,15 +42,22 @@ auto mendOrder(const Reason& reason)
 
 int meanOfSections(const std::vector<SectionTally>& sections)
 {
-    std::int64_t sum = 0; // in millionths, each share rounded to the nearest
+    // Exact over a common denominator: at most 120 items keep it far below the end of the integers.
+    std::int64_t denominator = 1;
     std::int64_t counted = 0;
     for (const SectionTally& tally : sections) {
         if (tally.applicable() == 0)
             continue;
-        sum += (std::int64_t {tally.met} * 1000000 + tally.applicable() / 2) / tally.applicable();
+        denominator = std::lcm(denominator, std::int64_t {tally.applicable()});
         ++counted;
     }
-    return counted == 0 ? 0 : static_cast<int>((sum / counted + 50) / 100);
+    std::int64_t sum = 0;
+    for (const SectionTally& tally : sections) {
+        if (tally.applicable() != 0)
+            sum += denominator / tally.applicable() * tally.met;
+    }
+    const std::int64_t whole = denominator * counted;
+    return counted == 0 ? 0 : static_cast<int>((20000 * sum + whole) / (2 * whole));
 }
 
 }

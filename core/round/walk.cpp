@@ -6,6 +6,20 @@
 
 namespace cradlepost {
 
+namespace {
+/** A clock that jumps by decades must not wrap. */
+std::int32_t secondsBetween(Instant from, Instant to)
+{
+    const auto s = std::chrono::floor<std::chrono::seconds>(to - from).count();
+    return static_cast<std::int32_t>(std::clamp<std::int64_t>(s, INT32_MIN, INT32_MAX));
+}
+}
+
+Date lastDayOf(const Shift& shift, const TimeZone& zone)
+{
+    return zone.toLocal(shift.ends - std::chrono::milliseconds(1)).date;
+}
+
 Walk::Walk(Checklist checklist, TimeZone zone, Draft draft)
     : m_checklist(std::move(checklist))
     , m_zone(std::move(zone))
@@ -38,6 +52,8 @@ Draft Walk::beginRecheck(const Checklist& checklist, std::string unit, std::stri
     ChosenLimits limits, RecordId round, std::vector<Answer> answers, std::vector<std::size_t> asked, Instant now)
 {
     Draft draft = begin(checklist, RoundKind::Recheck, std::move(unit), std::move(actor), shift, std::move(limits), now);
+    std::sort(asked.begin(), asked.end());
+    asked.erase(std::unique(asked.begin(), asked.end()), asked.end());
     draft.asked = std::move(asked);
     draft.over = std::move(round);
     draft.before = std::move(answers);
@@ -63,7 +79,7 @@ Result<void> Walk::give(std::size_t position, Answer answer, Instant now)
 
 JudgeContext Walk::context(Instant reference) const
 {
-    return {.reference = reference, .lastDay = m_zone.toLocal(m_draft.shift.ends).date, .limits = m_draft.limits};
+    return {.reference = reference, .lastDay = lastDayOf(m_draft.shift, m_zone), .limits = m_draft.limits};
 }
 
 Judgement Walk::judged(std::size_t position, Instant reference) const
@@ -125,9 +141,7 @@ RoundRecord Walk::finish(Instant now) const
         if (judgements[at].outcome == Outcome::Gap)
             record.gaps.push_back(*judgements[at].reason);
         const auto& when = m_draft.answeredAt[at];
-        record.seconds.push_back(when ? std::optional(static_cast<std::int32_t>(
-                                            std::chrono::floor<std::chrono::seconds>(*when - m_draft.started).count()))
-                                      : std::nullopt);
+        record.seconds.push_back(when ? std::optional(secondsBetween(m_draft.started, *when)) : std::nullopt);
     }
     return record;
 }

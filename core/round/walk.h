@@ -27,6 +27,9 @@ struct Draft
 Json toJson(const Draft& draft);
 Result<Draft> draftFromJson(const Json& json);
 
+/** The last local day of a shift: its end is exclusive, so one that ends at midnight ends on the day before. */
+Date lastDayOf(const Shift& shift, const TimeZone& zone);
+
 /** Drives one draft: takes answers, knows what is still to do, forms the verdict, ends in a record. */
 class Walk
 {

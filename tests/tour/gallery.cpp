@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 // All widgets with sample data, in both schemes, at both ends of the text size, in both directions.
 // Run as: gallery FOLDER
-#include "ui/theme/pseudotranslator.h"
+#include "ui/text/pseudotranslator.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/actiontable.h"
 #include "ui/widgets/choicebutton.h"
 #include "ui/widgets/factsheet.h"
+#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/markslegend.h"
 #include "ui/widgets/navigationrail.h"
 #include "ui/widgets/readinessstrip.h"
@@ -83,9 +84,10 @@ std::vector<ActionRow> sampleActions()
     };
 }
 
-QStringList places()
+std::vector<RailPlace> places()
 {
-    return {s("This shift"), s("Round"), s("Gaps"), s("Stores"), s("Month"), s("Units"), s("Set-up")};
+    return {{s("This shift"), 1}, {s("Round"), 2}, {s("Gaps"), 3}, {s("Stores"), 4}, {s("Month"), 5}, {s("Units"), 6},
+        {s("Set-up"), 7}};
 }
 
 /// The head of a page and a body beside the rail, in a scroll area as the window has it.
@@ -107,6 +109,14 @@ QWidget* framed(QWidget* page, int place)
     return window;
 }
 
+QVBoxLayout* plainColumn(int spacing)
+{
+    auto* column = new QVBoxLayout(new QWidget);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing);
+    return column;
+}
+
 QWidget* shiftPage()
 {
     auto* page = new QWidget;
@@ -115,9 +125,9 @@ QWidget* shiftPage()
     const int wide = theme.space(Space::Wide);
     column->setContentsMargins(wide, wide, wide, wide);
     column->setSpacing(theme.space(Space::Apart));
-    auto* upper = new QHBoxLayout;
+    auto* upper = new FoldingRow;
     upper->setSpacing(theme.space(Space::Wide));
-    auto* left = new QVBoxLayout;
+    auto* left = plainColumn(theme.space(Space::Near));
     auto* banner = new VerdictBanner;
     banner->setVerdict(VerdictState::NotReady,
         s("One critical gap: **the warmer has been on for 18 of 30 minutes**. Two lesser gaps. 54 of 57 "
@@ -140,8 +150,8 @@ QWidget* shiftPage()
     buttons->addStretch();
     left->addLayout(buttons);
     left->addStretch();
-    upper->addLayout(left, 2);
-    auto* right = new QVBoxLayout;
+    upper->addWidget(left->parentWidget(), 2);
+    auto* right = plainColumn(theme.space(Space::Near));
     for (const Fact& fact : {Fact{.title = s("Warmer"),
                             .value = s("ready at 19:54"),
                             .progress = 0.6,
@@ -159,8 +169,8 @@ QWidget* shiftPage()
         right->addWidget(sheet);
     }
     right->addStretch();
-    upper->addLayout(right, 1);
-    column->addLayout(upper);
+    upper->addWidget(right->parentWidget(), 1);
+    column->addWidget(upper);
     auto* strip = new ReadinessStrip;
     strip->setData(sampleStrip());
     column->addWidget(strip);
@@ -172,18 +182,26 @@ QWidget* shiftPage()
 QWidget* roundRow(const QString& text, Mark mark, int chosen)
 {
     auto* sheet = new Sheet;
-    auto* row = new QHBoxLayout;
-    row->addWidget(new OutcomeMark(mark));
-    auto* label = new WrapLabel(text, TextRole::Lead);
-    row->addWidget(label, 1, Qt::AlignVCenter);
+    sheet->setPadding(Space::Near);
+    auto* row = new FoldingRow;
+    auto* item = new QWidget;
+    auto* itemRow = new QHBoxLayout(item);
+    itemRow->setContentsMargins(0, 0, 0, 0);
+    itemRow->addWidget(new OutcomeMark(mark));
+    itemRow->addWidget(new WrapLabel(text, TextRole::Lead), 1, Qt::AlignVCenter);
+    row->addWidget(item, 1);
+    auto* buttons = new QWidget;
+    auto* buttonRow = new QHBoxLayout(buttons);
+    buttonRow->setContentsMargins(0, 0, 0, 0);
     const QStringList answers{s("Met"), s("Gap"), s("Does not apply")};
     const QStringList keys{s("Enter"), QStringLiteral("−"), QStringLiteral("/")};
     for (int i = 0; i < 3; ++i) {
         auto* button = new ChoiceButton(answers.at(i), keys.at(i));
         button->setChecked(i == chosen);
-        row->addWidget(button);
+        buttonRow->addWidget(button);
     }
-    sheet->content().addLayout(row);
+    row->addWidget(buttons, 0, Qt::AlignTop);
+    sheet->content().addWidget(row);
     return sheet;
 }
 
@@ -211,20 +229,22 @@ QWidget* roundPage()
 {
     auto* page = new QWidget;
     const Theme& theme = themeOf(*page);
-    auto* row = new QHBoxLayout(page);
+    auto* outer = new QVBoxLayout(page);
+    auto* row = new FoldingRow;
+    outer->addWidget(row);
     const int wide = theme.space(Space::Wide);
-    row->setContentsMargins(wide, wide, wide, wide);
+    outer->setContentsMargins(wide, wide, wide, wide);
     row->setSpacing(wide);
     auto* sections = new SectionList;
     sections->setSections({{s("Room"), 3, 3}, {s("Warmer corner"), 5, 7}, {s("Resuscitation set"), 0, 14},
         {s("Kits and linen"), 0, 11}, {s("Hands and gloves"), 0, 6}, {s("Medicines, cold chain"), 0, 10},
         {s("Scale, thermometer"), 0, 4}, {s("Papers and people"), 0, 4}});
     sections->setCursorAt(1);
-    auto* left = new QVBoxLayout;
+    auto* left = plainColumn(0);
     left->addWidget(sections);
     left->addStretch();
-    row->addLayout(left);
-    auto* right = new QVBoxLayout;
+    row->addWidget(left->parentWidget(), 0, Qt::AlignTop);
+    auto* right = plainColumn(theme.space(Space::Close));
     right->addWidget(roundRow(s("Heater works, all elements glow"), Mark::Met, 0));
     right->addWidget(roundRow(s("Radiant warmer on since"), Mark::GapCritical, 1));
     right->addWidget(roundRow(s("Warmer surface clean and dry"), Mark::NotChecked, -1));
@@ -235,7 +255,7 @@ QWidget* roundPage()
         right->addWidget(banner);
     }
     right->addStretch();
-    row->addLayout(right, 1);
+    row->addWidget(right->parentWidget(), 1);
     return page;
 }
 

@@ -17,6 +17,8 @@ QChar dressed(QChar letter)
     return at == std::u16string_view::npos ? letter : QChar(dressedLetters[at]);
 }
 
+constexpr qsizetype longestTail = 6; // longer words than that would not be fair to a wrapping label
+
 /// What is read by the program and not by the reader.
 const QRegularExpression& keptPattern()
 {
@@ -47,7 +49,12 @@ QString pseudoText(const QString& source)
     }
     dressUpTo(source.size());
     const auto extra = std::max<qsizetype>(1, letters * 4 / 10 - 3); // the brackets and the blank count
-    return u'[' + text + u' ' + QString(extra, u'~') + u']';
+    for (qsizetype i = 0; i < extra; ++i) {
+        if (i % longestTail == 0)
+            text += u' ';
+        text += u'~';
+    }
+    return u'[' + text + u']';
 }
 
 PseudoTranslator::PseudoTranslator(Direction direction, QObject* parent)
@@ -57,11 +64,13 @@ PseudoTranslator::PseudoTranslator(Direction direction, QObject* parent)
 }
 
 QString PseudoTranslator::translate(
-    const char* /*context*/, const char* source, const char* /*disambiguation*/, int /*n*/) const
+    const char* context, const char* source, const char* /*disambiguation*/, int /*n*/) const
 {
     // Qt asks for the direction of the layout as if it were a text.
     if (std::string_view(source) == "QT_LAYOUT_DIRECTION")
         return m_direction == Direction::RightToLeft ? QStringLiteral("RTL") : QStringLiteral("LTR");
+    if (std::string_view(context) == "QShortcut") // names of keys, glued together by Qt
+        return QString::fromUtf8(source);
     return pseudoText(QString::fromUtf8(source));
 }
 

@@ -11,9 +11,7 @@
 namespace cradlepost {
 
 namespace {
-constexpr int mostPlaces = 9; // keys 1 to 9
-
-QKeySequence placeKey(int index) { return {Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + index)}; }
+QKeySequence placeKey(int key) { return {Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + key)}; }
 }
 
 NavigationRail::NavigationRail(QWidget* parent)
@@ -24,12 +22,10 @@ NavigationRail::NavigationRail(QWidget* parent)
     connect(this, &PaintedList::activated, this, &NavigationRail::placeChosen);
 }
 
-void NavigationRail::setPlaces(const QStringList& names)
+void NavigationRail::setPlaces(const std::vector<RailPlace>& places)
 {
-    const bool sameKeys = names.size() == m_names.size();
-    m_names = names.mid(0, mostPlaces);
-    if (!sameKeys)
-        bindKeys();
+    m_places = places;
+    bindKeys();
     itemsChanged();
 }
 
@@ -44,14 +40,22 @@ void NavigationRail::bindKeys()
 {
     qDeleteAll(findChildren<QShortcut*>(Qt::FindDirectChildrenOnly));
     for (int i = 0; i < itemCount(); ++i) {
-        auto* shortcut = new QShortcut(placeKey(i), this);
+        auto* shortcut = new QShortcut(placeKey(m_places[static_cast<std::size_t>(i)].key), this);
         connect(shortcut, &QShortcut::activated, this, [this, i] { activate(i); });
     }
 }
 
-QString NavigationRail::hint(int index) { return placeKey(index).toString(QKeySequence::NativeText); }
+const QString& NavigationRail::name(int index) const { return m_places[static_cast<std::size_t>(index)].name; }
 
-QString NavigationRail::itemText(int index) const { return m_names.value(index) + u", " + hint(index); }
+QString NavigationRail::hint(int index) const
+{
+    return placeKey(m_places[static_cast<std::size_t>(index)].key).toString(QKeySequence::NativeText);
+}
+
+QString NavigationRail::itemText(int index) const
+{
+    return index >= 0 && index < itemCount() ? name(index) + u", " + hint(index) : QString();
+}
 
 int NavigationRail::railWidth() const
 {
@@ -59,14 +63,14 @@ int NavigationRail::railWidth() const
     const QFont font = theme.font(TextRole::Small, TextWeight::SemiBold);
     int widest = 0;
     int widestWord = 0;
-    for (const QString& name : m_names) {
-        const InkText text(name, font, layoutDirection());
+    for (const RailPlace& place : m_places) {
+        const InkText text(place.name, font, layoutDirection());
         widest = std::max(widest, text.naturalWidth());
         widestWord = std::max(widestWord, text.widestWord());
     }
     // Long names wrap before the rail eats the page; a single word is never broken.
     const int text = std::max(
-        {widestWord, std::min(widest, theme.px(96)), QFontMetrics(font).horizontalAdvance(hint(0))});
+        {widestWord, std::min(widest, theme.px(96)), QFontMetrics(font).horizontalAdvance(placeKey(1).toString(QKeySequence::NativeText))});
     return std::max(text + 2 * theme.space(Space::Near), theme.space(Space::Apart) * 7);
 }
 
@@ -74,7 +78,7 @@ int NavigationRail::nameHeight(int index) const
 {
     const Theme& theme = themeOf(*this);
     const InkText text(
-        m_names.at(index), theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection());
+        name(index), theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection());
     return text.height(railWidth() - 2 * theme.space(Space::Near));
 }
 
@@ -157,7 +161,7 @@ void NavigationRail::paintPlace(QPainter& painter, int index, const QRect& box) 
     painter.setPen(current || isHovered(index) ? roles.ink : roles.inkSoft);
     const auto weight = current ? TextWeight::SemiBold : TextWeight::Regular;
     text.setTop(text.top()
-        + InkText(m_names.at(index), theme.font(TextRole::Small, weight), layoutDirection(), Qt::AlignHCenter)
+        + InkText(name(index), theme.font(TextRole::Small, weight), layoutDirection(), Qt::AlignHCenter)
               .draw(painter, text));
     if (m_density.hints) {
         QFont small = theme.font(TextRole::Small);

@@ -7,6 +7,13 @@
 
 namespace cradlepost {
 
+/// A place and the digit that leads there with Alt; the digit stays when other places come or go.
+struct RailPlace
+{
+    QString name;
+    int key = 1; ///< 1 to 9
+};
+
 /// The places of the window, one below the other at its leading side. Alt+1, Alt+2 ... open them from
 /// anywhere in the window; within the rail the arrows move and Enter opens.
 class NavigationRail : public PaintedList
@@ -15,11 +22,11 @@ class NavigationRail : public PaintedList
 public:
     explicit NavigationRail(QWidget* parent = nullptr);
 
-    void setPlaces(const QStringList& names); ///< at most nine
+    void setPlaces(const std::vector<RailPlace>& places);
     int place() const { return m_place; }
     void setPlace(int index); ///< marks it; does not emit
 
-    int itemCount() const override { return static_cast<int>(m_names.size()); }
+    int itemCount() const override { return static_cast<int>(m_places.size()); }
     QString listName() const override;
     QString itemText(int index) const override;
     bool isChosen(int index) const override { return index == m_place; }
@@ -41,7 +48,8 @@ private:
         int padding = 0; ///< above and below an item's text
     };
 
-    static QString hint(int index);
+    QString hint(int index) const;
+    const QString& name(int index) const;
     int railWidth() const;
     int nameHeight(int index) const;
     int hintHeight() const;
@@ -51,7 +59,7 @@ private:
     void paintPlace(QPainter& painter, int index, const QRect& box) const;
     void bindKeys();
 
-    QStringList m_names;
+    std::vector<RailPlace> m_places;
     int m_place = 0;
     mutable Density m_density; ///< of the last layOutItems()
 };

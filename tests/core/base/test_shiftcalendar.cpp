@@ -72,3 +72,17 @@ TEST_CASE("a pattern that cannot be worked is refused")
     CHECK_FALSE(ShiftPattern {.starts = {{"", 1h}}}.check());
     CHECK_FALSE(ShiftPattern {.starts = {{"a", 1h}, {"b", 2h}, {"c", 3h}, {"d", 4h}, {"e", 5h}}}.check());
 }
+
+TEST_CASE("a pattern is read as it is written, and what cannot be read says how to write it")
+{
+    CHECK(patternText(ShiftPattern::threeByEight()) == "07:00 morning, 15:00 evening, 23:00 night");
+    CHECK(readPattern("07:00 day, 19:00 night").value() == ShiftPattern::twoByTwelve());
+    CHECK(readPattern("08:00 early,14:30 late duty , 20:00 night").value().starts[1].code == "late duty");
+    for (const char* bad : {"", "day", "7:00 day", "07:00", "07:00 ", "24:00 day", "07:60 day", "19:00 night, 07:00 day",
+             "07:00 day,", "-7:00 day"}) {
+        CAPTURE(bad);
+        const auto read = readPattern(bad);
+        REQUIRE_FALSE(read);
+        CHECK_FALSE(read.error().hint.empty());
+    }
+}

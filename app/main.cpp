@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+#include "app/commands/command.h"
+#include "app/log.h"
+#include "app/paths.h"
+#include "app/window.h"
+#include "ui/pages/setup/settings.h"
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <QCoreApplication>
+
+namespace {
+
+using namespace cradlepost;
+
+/** Options and arguments of the commands, filled by the parser. */
+struct Arguments
+{
+    CommonOptions common;
+    std::string file;
+    std::string unit;
+    bool json = false;
+};
+
+using Command = std::function<int(const CommandContext&)>;
+
+void addCommon(CLI::App& app, CommonOptions& common)
+{
+    app.add_option("--database", common.database, "Database file (default: the ward's own in the user's data folder)");
+    app.add_option("--language", common.language, "Language code, for example en or hi");
+    app.add_option("--log-level", common.logLevel, "trace, debug, info, warn, error or off")
+        ->check(CLI::IsMember({"trace", "debug", "info", "warn", "error", "off"}));
+}
+
+/** Declares the commands; the chosen one is left in `chosen`. */
+void addCommands(CLI::App& app, Arguments& args, Command& chosen)
+{
+    const auto add = [&](const char* name, const char* what, Command run) {
+        CLI::App* sub = app.add_subcommand(name, what);
+        sub->fallthrough();
+        sub->callback([&chosen, run = std::move(run)] { chosen = run; });
+        return sub;
+    };
+    add("demo", "Write the invented district into a new file",
+        [&args](const CommandContext& c) { return runDemo(c, args.file); })
+        ->add_option("--into", args.file, "The new file")
+        ->required();
+    CLI::App* status = add("status", "The verdict now, open gaps, what is due; exit 3 when a unit is not ready",
+        [&args](const CommandContext& c) { return runStatus(c, args.unit, args.json); });
+    status->add_option("--unit", args.unit, "Only this unit");
+    status->add_flag("--json", args.json, "As JSON");
+    add("verify", "Check every record, signature and projection; exit 1 with the first fault",
+        [&args](const CommandContext& c) { return runVerify(c, args.json); })
+        ->add_flag("--json", args.json, "As JSON");
+    add("rebuild", "Drop the projections and replay them from the records",
+        [](const CommandContext& c) { return runRebuild(c); });
+    add("backup", "Write a sound copy of the database into a new file",
+        [&args](const CommandContext& c) { return runBackup(c, args.file); })
+        ->add_option("file", args.file, "The new file")
+        ->required();
+    add("restore", "Put a backup in the place of the database; what was there is kept beside it",
+        [&args](const CommandContext& c) { return runRestore(c, args.file); })
+        ->add_option("file", args.file, "The backup")
+        ->required();
+}
+
+int runCommand(int argc, char** argv, const Arguments& args, const Command& command)
+{
+    // No window, no display: a scheduled job runs these.
+    QCoreApplication application(argc, argv);
+    startLog(args.common.logLevel);
+    const SystemClock clock;
+    const QString set = loadSettings(settingsFile()).language;
+    const Language language(args.common.language.empty() ? (set.isEmpty() ? QLocale::system().bcp47Name() : set)
+                                                         : QString::fromStdString(args.common.language));
+    return command(CommandContext {.options = args.common, .clock = clock, .language = language});
+}
+
+}
+
+int main(int argc, char** argv)
+{
+    CLI::App app("Cradlepost: is this labour ward ready for the next baby? Without a command it opens the window.");
+    app.set_version_flag("--version", "cradlepost " CRADLEPOST_VERSION);
+    Arguments args;
+    Command command;
+    addCommon(app, args.common);
+    addCommands(app, args, command);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::Success& done) { // --help, --version
+        return app.exit(done);
+    } catch (const CLI::ParseError& error) {
+        app.exit(error);
+        return cradlepost::WrongUse;
+    }
+    return command ? runCommand(argc, argv, args, command) : runWindow(argc, argv, args.common);
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "ui/pages/ward.h"
+#include "ui/text/reasontext.h"
+#include "ui/widgets/actiontable.h"
+
+namespace cradlepost {
+
+/** Gaps as rows and sentences. */
+class GapText
+{
+    Q_DECLARE_TR_FUNCTIONS(GapText)
+public:
+    explicit GapText(const Ward& ward);
+
+    [[nodiscard]] QString title(const Gap& gap) const;
+    [[nodiscard]] ActionRow open(const Gap& gap) const;
+    [[nodiscard]] ActionRow mended(const Gap& gap) const;
+    /** "Open 3 days, found in 9 rounds and checks. It was open twice before." */
+    [[nodiscard]] QString life(const Gap& gap) const;
+    /** "3 open gaps" */
+    [[nodiscard]] static QString answer(std::size_t open);
+    /** "One is critical. Two are late. Nobody has taken on 3 of them." */
+    [[nodiscard]] QString sentence(const std::vector<Gap>& gaps) const;
+
+private:
+    [[nodiscard]] const Item* itemOf(const Gap& gap) const;
+
+    const Ward& m_ward;
+    ReasonText m_reasons;
+    TimeText m_times;
+    Instant m_now;
+};
+
+}

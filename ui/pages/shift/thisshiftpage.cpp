@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/shift/thisshiftpage.h"
+
+#include "ui/pages/shift/shifttext.h"
+#include "ui/text/errortext.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/markslegend.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <algorithm>
+#include <QBoxLayout>
+#include <QPushButton>
+
+namespace cradlepost {
+
+namespace {
+constexpr std::size_t shownRows = 4;
+constexpr int stripDays = 14;
+constexpr int factColumnWidth = 400;
+constexpr int sideBySideWidth = 960; ///< below it, grown with the text, the facts go under the answer
+}
+
+ThisShiftPage::ThisShiftPage(Ward& ward, QWidget* parent)
+    : QWidget(parent)
+    , m_ward(ward)
+    , m_top(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_factHolder(new QWidget)
+    , m_strip(new ReadinessStrip)
+    , m_legend(new MarksLegend({Mark::Met, Mark::GapCritical, Mark::Gap, Mark::NotChecked}))
+{
+    const Theme& theme = themeOf(*this);
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(theme.space(Space::Wide), theme.space(Space::Apart), theme.space(Space::Wide),
+        theme.space(Space::Apart));
+    page->setSpacing(theme.space(Space::Apart));
+    m_factColumn = new QVBoxLayout(m_factHolder);
+    m_factColumn->setContentsMargins(0, 0, 0, 0);
+    m_factColumn->setSpacing(theme.space(Space::Near));
+    m_top->setSpacing(theme.space(Space::Wide));
+    m_top->addWidget(makeAnswer(), 1);
+    m_top->addWidget(m_factHolder, 0, Qt::AlignTop);
+    page->addLayout(m_top);
+    page->addWidget(m_strip);
+    page->addWidget(m_legend);
+    page->addStretch(1);
+    connect(&m_ward, &Ward::changed, this, &ThisShiftPage::refresh);
+    refresh();
+}
+
+QWidget* ThisShiftPage::makeAnswer()
+{
+    const Theme& theme = themeOf(*this);
+    auto* holder = new QWidget;
+    auto* column = new QVBoxLayout(holder);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(theme.space(Space::Near));
+    m_banner = new VerdictBanner;
+    m_banner->setObjectName(QStringLiteral("verdictBanner"));
+    m_mendTitle = new WrapLabel(tr("Mend first"), TextRole::Small);
+    m_mendTitle->setWeight(TextWeight::SemiBold);
+    m_mendTitle->setTone(Tone::Soft);
+    m_mend = new ActionTable;
+    m_mend->setObjectName(QStringLiteral("mendTable"));
+    connect(m_mend, &ActionTable::rowActivated, this, [this] { Q_EMIT gapsWanted(); });
+    column->addWidget(m_banner);
+    column->addWidget(m_mendTitle);
+    column->addWidget(m_mend);
+    column->addWidget(makeButtons());
+    column->addStretch(1);
+    return holder;
+}
+
+QWidget* ThisShiftPage::makeButtons()
+{
+    auto* holder = new QWidget;
+    auto* row = new QHBoxLayout(holder);
+    row->setContentsMargins(0, themeOf(*this).space(Space::Tight), 0, 0);
+    row->setSpacing(themeOf(*this).space(Space::Near));
+    m_primary = new QPushButton;
+    m_primary->setProperty("primary", true);
+    m_primary->setObjectName(QStringLiteral("primaryButton"));
+    m_preBirth = new QPushButton(tr("Check before a birth"));
+    m_preBirth->setObjectName(QStringLiteral("preBirthButton"));
+    m_afterUse = new QPushButton(tr("Used: check after use"));
+    m_afterUse->setObjectName(QStringLiteral("afterUseButton"));
+    m_more = new QPushButton;
+    m_more->setObjectName(QStringLiteral("allGapsButton"));
+    for (QPushButton* button : {m_primary, m_preBirth, m_afterUse, m_more})
+        row->addWidget(button);
+    row->addStretch(1);
+    connect(m_primary, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(m_primaryKind); });
+    connect(m_preBirth, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::PreBirth); });
+    connect(m_afterUse, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::AfterUse); });
+    connect(m_more, &QPushButton::clicked, this, [this] { Q_EMIT gapsWanted(); });
+    return holder;
+}
+
+void ThisShiftPage::refresh()
+{
+    if (m_ward.fault())
+        showFault(*m_ward.fault());
+    else if (m_ward.view())
+        show(*m_ward.view());
+}
+
+void ThisShiftPage::showFault(const Error& fault)
+{
+    m_banner->setVerdict(VerdictState::NoRound,
+        QStringLiteral("**%1** %2 %3")
+            .arg(ErrorText::sentence(fault), ErrorText::advice(fault), qs(fault.message)));
+    m_mend->setVisible(false);
+    m_mendTitle->setVisible(false);
+    m_strip->setVisible(false);
+    m_legend->setVisible(false);
+}
+
+void ThisShiftPage::show(const ShiftView& view)
+{
+    const ShiftText text(m_ward, view);
+    m_banner->setVerdict(text.state(), text.sentence());
+    const bool anything = text.rowCount() > 0;
+    m_mendTitle->setText(view.standing ? tr("Mend first") : tr("Left open by earlier shifts"));
+    m_mend->setRows(text.rows(shownRows));
+    m_mend->setVisible(anything);
+    m_mendTitle->setVisible(anything);
+    m_more->setVisible(text.rowCount() > shownRows);
+    m_more->setText(tr("All %n", nullptr, static_cast<int>(text.rowCount())));
+    showButtons(view);
+    showFacts(text);
+    const auto columns = strip(m_ward.store(), view, stripDays);
+    m_strip->setVisible(columns.has_value());
+    m_legend->setVisible(columns.has_value());
+    if (columns)
+        m_strip->setData(text.strip(*columns));
+}
+
+void ThisShiftPage::showButtons(const ShiftView& view)
+{
+    const bool begun = std::any_of(
+        view.drafts.begin(), view.drafts.end(), [](const Draft& d) { return d.kind == RoundKind::Shift; });
+    const bool used = std::any_of(
+        view.drafts.begin(), view.drafts.end(), [](const Draft& d) { return d.kind == RoundKind::AfterUse; });
+    const bool missing = view.standing && !view.standing->verdict.reasons.empty();
+    if (!view.standing || begun) {
+        m_primaryKind = RoundKind::Shift;
+        m_primary->setText(begun ? tr("Take up the round") : tr("Begin the round"));
+    } else if (used) {
+        m_primaryKind = RoundKind::AfterUse;
+        m_primary->setText(tr("Finish the check after use"));
+    } else if (missing) {
+        m_primaryKind = RoundKind::Recheck;
+        m_primary->setText(tr("Re-check what is missing"));
+    } else {
+        m_primaryKind = RoundKind::PreBirth;
+        m_primary->setText(tr("Check before a birth"));
+    }
+    m_preBirth->setVisible(m_primaryKind != RoundKind::PreBirth);
+    m_afterUse->setVisible(m_primaryKind != RoundKind::AfterUse);
+}
+
+void ThisShiftPage::showFacts(const ShiftText& text)
+{
+    const auto facts = text.facts();
+    while (m_facts.size() < facts.size()) {
+        m_facts.push_back(new FactSheet);
+        m_factColumn->addWidget(m_facts.back());
+    }
+    for (std::size_t i = 0; i < m_facts.size(); ++i) {
+        m_facts[i]->setVisible(i < facts.size());
+        if (i < facts.size())
+            m_facts[i]->setFact(facts[i]);
+    }
+    m_factHolder->setVisible(!facts.empty());
+}
+
+void ThisShiftPage::resizeEvent(QResizeEvent* event)
+{
+    const Theme& theme = themeOf(*this);
+    const bool beside = width() >= theme.px(sideBySideWidth);
+    m_top->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_factColumn->setDirection(QBoxLayout::TopToBottom);
+    m_factHolder->setMinimumWidth(beside ? theme.px(factColumnWidth) : 0);
+    m_factHolder->setMaximumWidth(beside ? theme.px(factColumnWidth) : QWIDGETSIZE_MAX);
+    QWidget::resizeEvent(event);
+}
+
+}

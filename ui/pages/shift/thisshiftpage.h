@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "ui/pages/ward.h"
+
+#include <QWidget>
+
+class QBoxLayout;
+class QPushButton;
+
+namespace cradlepost {
+
+class ActionTable;
+class FactSheet;
+class MarksLegend;
+class ReadinessStrip;
+class ShiftText;
+class VerdictBanner;
+class WrapLabel;
+
+/** *This shift*: the verdict now, what to mend first, the warmer's minutes, the last 14 days. */
+class ThisShiftPage : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit ThisShiftPage(Ward& ward, QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void roundWanted(RoundKind kind);
+    void gapsWanted();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    QWidget* makeAnswer();
+    QWidget* makeButtons();
+    void show(const ShiftView& view);
+    void showFault(const Error& fault);
+    void showFacts(const ShiftText& text);
+    void showButtons(const ShiftView& view);
+    void refresh();
+
+    Ward& m_ward;
+    VerdictBanner* m_banner;
+    WrapLabel* m_mendTitle;
+    ActionTable* m_mend;
+    QPushButton* m_primary;
+    QPushButton* m_preBirth;
+    QPushButton* m_afterUse;
+    QPushButton* m_more;
+    QBoxLayout* m_top;
+    QBoxLayout* m_factColumn;
+    QWidget* m_factHolder;
+    std::vector<FactSheet*> m_facts;
+    ReadinessStrip* m_strip;
+    MarksLegend* m_legend;
+    RoundKind m_primaryKind = RoundKind::Shift;
+};
+
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+#include "ui/window/headerbar.h"
+
+#include "ui/theme/theme.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+
+namespace cradlepost {
+
+HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
+    : QWidget(parent)
+    , m_ward(ward)
+    , m_unit(new QComboBox)
+    , m_shift(new QLabel)
+    , m_actor(new QComboBox)
+    , m_clock(new QLabel)
+{
+    const Theme& theme = themeOf(*this);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(
+        theme.space(Space::Wide), theme.space(Space::Close), theme.space(Space::Wide), theme.space(Space::Close));
+    row->setSpacing(theme.space(Space::Apart));
+    m_unit->setFont(theme.font(TextRole::Lead, TextWeight::SemiBold));
+    m_unit->setAccessibleName(tr("Ward"));
+    m_unit->setObjectName(QStringLiteral("unitComboBox"));
+    m_actor->setAccessibleName(tr("In charge"));
+    m_actor->setObjectName(QStringLiteral("actorComboBox"));
+    m_actor->setToolTip(tr("Who walks the round: these initials go into each record"));
+    m_unit->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_actor->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_unit->setFocusPolicy(Qt::TabFocus);
+    m_actor->setFocusPolicy(Qt::TabFocus);
+    row->addWidget(m_unit);
+    row->addWidget(m_shift);
+    row->addStretch(1);
+    row->addWidget(m_actor);
+    row->addWidget(m_clock);
+    connect(m_unit, &QComboBox::activated, this,
+        [this] { Q_EMIT unitChosen(m_unit->currentData().toString().toStdString()); });
+    connect(m_actor, &QComboBox::activated, this,
+        [this] { m_ward.setActor(m_actor->currentData().toString().toStdString()); });
+    connect(&m_ward, &Ward::changed, this, &HeaderBar::refresh);
+    connect(&m_ward, &Ward::actorChanged, this, &HeaderBar::fillPeople);
+    reload();
+}
+
+void HeaderBar::reload()
+{
+    m_unit->clear();
+    for (const Unit& unit : m_ward.store().units().value_or(std::vector<Unit>()))
+        m_unit->addItem(qs(unit.name), qs(unit.id));
+    m_unit->setCurrentIndex(m_unit->findData(qs(m_ward.unit())));
+    m_unit->setVisible(m_unit->count() > 0);
+    fillPeople();
+    refresh();
+}
+
+void HeaderBar::fillPeople()
+{
+    m_actor->clear();
+    m_actor->addItem(tr("Who is in charge?"), QString());
+    for (const Person& person : m_ward.store().people(m_ward.unit()).value_or(std::vector<Person>()))
+        m_actor->addItem(
+            person.role.empty() ? qs(person.initials) : tr("%1, %2").arg(qs(person.initials), qs(person.role)),
+            qs(person.initials));
+    if (!m_ward.actor().empty() && m_actor->findData(qs(m_ward.actor())) < 0)
+        m_actor->addItem(qs(m_ward.actor()), qs(m_ward.actor()));
+    m_actor->setCurrentIndex(std::max(m_actor->findData(qs(m_ward.actor())), 0));
+    m_actor->setVisible(m_unit->count() > 0);
+}
+
+void HeaderBar::refresh()
+{
+    const TimeText times = m_ward.times();
+    m_clock->setText(times.clock(m_ward.now()));
+    m_shift->setText(m_ward.view() ? times.shift(m_ward.view()->shift) : QString());
+    if (m_actor->currentData().toString().toStdString() != m_ward.actor())
+        fillPeople();
+}
+
+void HeaderBar::showSaved(Instant at)
+{
+    const auto seconds = (toMs(at) / 1000) % 60;
+    m_clock->setText(tr("saved %1:%2").arg(m_ward.times().clock(at)).arg(seconds, 2, 10, QLatin1Char('0')));
+}
+
+void HeaderBar::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    painter.setPen(themeOf(*this).roles.line);
+    painter.drawLine(0, height() - 1, width(), height() - 1);
+}
+
+}

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+#include "ui/window/mainwindow.h"
+
+#include "ui/pages/gaps/gapspage.h"
+#include "ui/pages/round/roundpage.h"
+#include "ui/pages/setup/setuppage.h"
+#include "ui/pages/shift/thisshiftpage.h"
+#include "ui/widgets/navigationrail.h"
+#include "ui/window/headerbar.h"
+
+#include <QBoxLayout>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTimer>
+
+namespace cradlepost {
+
+namespace {
+
+constexpr std::chrono::seconds tick {15}; // the shortest thing shown is a minute
+
+/** The places that are built, in the order of the rail. */
+constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Setup};
+
+std::string firstUnit(const Store& store, const QString& wanted)
+{
+    const auto units = store.units();
+    if (!units || units->empty())
+        return {};
+    for (const Unit& unit : *units) {
+        if (unit.id == wanted.toStdString())
+            return unit.id;
+    }
+    return units->front().id;
+}
+
+/** A page that grows past the window with large text scrolls instead of being cut. */
+QWidget* scrolling(QWidget* page)
+{
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(page);
+    return area;
+}
+
+}
+
+MainWindow::MainWindow(Store& store, const Clock& clock, const Language& language, Settings settings, QWidget* parent)
+    : QWidget(parent)
+    , m_settings(std::move(settings))
+    , m_ward(store, clock, language, firstUnit(store, m_settings.unit))
+    , m_rail(new NavigationRail)
+    , m_header(nullptr)
+    , m_stack(new QStackedWidget)
+    , m_tick(new QTimer(this))
+{
+    setWindowTitle(tr("Cradlepost"));
+    setLayoutDirection(language.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+    m_ward.refresh();
+    m_header = new HeaderBar(m_ward);
+    std::vector<RailPlace> places;
+    for (const Place place : openPlaces) {
+        const QString names[] = {tr("This shift"), tr("Round"), tr("Gaps"), tr("Stores"), tr("Month"), tr("Units"), tr("Set-up")};
+        places.push_back({.name = names[static_cast<std::size_t>(place) - 1], .key = static_cast<int>(place)});
+    }
+    m_rail->setPlaces(places);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addWidget(m_header);
+    column->addWidget(m_stack, 1);
+    row->addWidget(m_rail);
+    row->addLayout(column, 1);
+    connect(m_rail, &NavigationRail::placeChosen, this,
+        [this](int index) { openPlace(openPlaces[static_cast<std::size_t>(index)]); });
+    connect(m_header, &HeaderBar::unitChosen, this, &MainWindow::chooseUnit);
+    connect(m_tick, &QTimer::timeout, &m_ward, &Ward::refresh);
+    m_tick->start(tick);
+    openPlace(m_ward.unit().empty() ? Place::Setup : Place::ThisShift);
+}
+
+void MainWindow::openPlace(Place place)
+{
+    m_place = place;
+    m_stack->setCurrentWidget(page(place));
+    const auto at = std::find(openPlaces.begin(), openPlaces.end(), place);
+    m_rail->setPlace(static_cast<int>(at - openPlaces.begin()));
+    if (place == Place::Round)
+        m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+void MainWindow::beginRound(RoundKind kind)
+{
+    openPlace(Place::Round);
+    m_round->begin(kind);
+}
+
+QWidget* MainWindow::page(Place place)
+{
+    QWidget*& held = m_pages[static_cast<std::size_t>(place)];
+    if (held == nullptr) {
+        held = makePage(place);
+        m_stack->addWidget(held);
+    }
+    return held;
+}
+
+QWidget* MainWindow::makePage(Place place)
+{
+    switch (place) {
+    case Place::Round:
+        return makeRound();
+    case Place::Gaps: {
+        auto* gaps = new GapsPage(m_ward);
+        connect(gaps, &GapsPage::roundWanted, this, &MainWindow::beginRound);
+        return scrolling(gaps);
+    }
+    case Place::Setup:
+        return makeSetup();
+    default:
+        break;
+    }
+    auto* shift = new ThisShiftPage(m_ward);
+    connect(shift, &ThisShiftPage::roundWanted, this, &MainWindow::beginRound);
+    connect(shift, &ThisShiftPage::gapsWanted, this, [this] { openPlace(Place::Gaps); });
+    return scrolling(shift);
+}
+
+QWidget* MainWindow::makeRound()
+{
+    m_round = new RoundPage(m_ward);
+    connect(m_round, &RoundPage::saved, m_header, &HeaderBar::showSaved);
+    connect(m_round, &RoundPage::finished, this, [this] { openPlace(Place::ThisShift); });
+    return m_round;
+}
+
+QWidget* MainWindow::makeSetup()
+{
+    auto* setup = new SetupPage(m_ward, m_settings);
+    connect(setup, &SetupPage::settingsChanged, this, &MainWindow::settingsChanged);
+    connect(setup, &SetupPage::unitSaved, this, [this](const std::string& unit) {
+        chooseUnit(unit);
+        m_header->reload();
+    });
+    return scrolling(setup);
+}
+
+void MainWindow::chooseUnit(const std::string& unit)
+{
+    m_ward.setUnit(unit);
+    m_settings.unit = qs(unit);
+    m_header->reload();
+    Q_EMIT unitChanged(m_settings.unit);
+}
+
+}
