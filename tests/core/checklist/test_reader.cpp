@@ -57,6 +57,8 @@ TEST_CASE("a text that is no JSON, or no object, is refused with its line")
 TEST_CASE("a fault of the document is named with its line")
 {
     for (const Breakage& breakage : std::vector<Breakage>{
+             {"[\"en\", \"hi\"]", "[\"en\", \"hind\"]", {"line 5: 'languages': must hold codes"}},
+             {"[\"en\", \"hi\"]", "[\"en\", \"hi-Devanagar\"]", {"line 5: 'languages': must hold codes"}},
              {"\"id\": \"sample\",", "", {"line 1: 'id' is missing"}},
              {"\"sample\"", "\"Sample\"", {"line 2: 'id' must be 1 to 40 of"}},
              {"\"sample\"", "\"" + std::string(41, 'a') + "\"", {"line 2: 'id' must be 1 to 40 of"}},

@@ -99,6 +99,11 @@ TEST_CASE("a fault of a measure is named with the rule")
         checkRefused(breakage);
 }
 
+TEST_CASE("a limit set may be a single value")
+{
+    CHECK(readChecklist(broken(sampleDocument(), {"\"low\": 26", "\"low\": \"28.5\"", {}})).has_value());
+}
+
 TEST_CASE("a measure needs a limit set")
 {
     std::string text = sampleDocument();
