@@ -52,6 +52,9 @@ struct Verified
     std::int64_t records = 0;
     std::int64_t stations = 0;
     std::optional<Fault> fault;
+    /** Records made while the clock stood behind what their chain had seen before: odd, but no forgery. */
+    std::int64_t clockSetBack = 0;
+    std::string firstSetBack; ///< "record hq3k…/17"; empty when there is none
 };
 
 enum class OpenMode {
@@ -60,8 +63,8 @@ enum class OpenMode {
 };
 
 /**
- * The station's database: the ledger and its projections. Every write is one transaction. One object a thread.
- * The signing key lies beside the file (FILE.key) and is made at the first write.
+ * The station's database: the ledger and its projections. Every write is one transaction. One object a
+ * thread. The signing key lies beside the file (FILE.key) and is made at the first write.
  */
 class Store
 {
@@ -72,6 +75,9 @@ public:
     Store(const Store&) = delete;
     Store& operator=(const Store&) = delete;
 
+    /** How long a write waits for another program's before it fails with Locked; 5 s unless set. */
+    void setBusyTimeout(std::chrono::milliseconds timeout);
+
     /** Signs with this key instead of the one beside the file (the demo's stations, tests). */
     void signWith(StationKey key);
 
@@ -81,7 +87,8 @@ public:
     Result<void> setPattern(const std::string& unit, const PatternFrom& pattern, const std::string& actor);
     /** The calendar in force on `day`; fails when the unit is not known or has no pattern yet. */
     Result<ShiftCalendar> calendar(const std::string& unit, Date day) const;
-    Result<void> setPeople(const std::string& unit, const std::vector<Person>& people, const std::string& actor);
+    Result<void> setPeople(
+        const std::string& unit, const std::vector<Person>& people, const std::string& actor);
     Result<std::vector<Person>> people(const std::string& unit) const;
     /** Refuses a broken document, and another document under an id and version already taken. */
     Result<void> adopt(const std::string& unit, const Adoption& adoption, const std::string& actor);
@@ -95,8 +102,8 @@ public:
     Result<std::vector<Draft>> drafts(const std::string& unit) const;
     Result<void> dropDraft(const std::string& unit, RoundKind kind);
     /**
-     * Appends the record, its projections and drops the draft of that kind, all in one transaction. A second shift
-     * round for the same shift is refused with AlreadyExists.
+     * Appends the record, its projections and drops the draft of that kind, all in one transaction. A second
+     * shift round for the same shift is refused with AlreadyExists.
      */
     Result<RecordId> saveRound(const std::string& unit, const RoundRecord& round, const std::string& actor);
     /** Rows with from <= slot < to, by slot and finish. */
@@ -106,7 +113,10 @@ public:
     Result<SavedRound> round(const RecordId& id) const;
     Result<std::vector<Reading>> readings(
         const std::string& unit, const std::string& item, Slot from, Slot to) const;
-    /** Counts of m, g, n, u by item position for the shift rounds of one checklist version, from <= slot < to. */
+    /**
+     * Counts of m, g, n, u by item for the shift rounds with from <= slot < to, in the order of the checklist
+     * version used last; items of earlier versions only come after it.
+     */
     struct ItemTally
     {
         std::string item;
@@ -134,9 +144,10 @@ public:
     /** A sound copy in one file, also while others write. Refuses to overwrite. */
     Result<void> backup(const std::string& to) const;
     /**
-     * Puts a verified backup in the place of `path`. The file that was there is kept beside it, and the station
-     * starts a new chain with a new key, since its old one may have gone on after the backup. Nothing is changed
-     * when the backup does not verify; a cut in the middle leaves the old or the new file, never neither.
+     * Puts a verified backup in the place of `path`. The file that was there is kept beside it, and the
+     * station starts a new chain with a new key, since its old one may have gone on after the backup. Nothing
+     * is changed when the backup does not verify; a cut in the middle leaves the old or the new file, never
+     * neither.
      */
     static Result<void> restore(const std::string& backup, const std::string& path, const Clock& clock);
 

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/round/walk.h"
+#include "core/store/database.h"
+
+namespace cradlepost {
+
+/** The table `draft`: one draft a unit and kind. It is no projection; a rebuild leaves it alone. */
+class DraftTable
+{
+public:
+    explicit DraftTable(Database& database)
+        : m_database(database)
+    {
+    }
+
+    void put(const Draft& draft, Instant now);
+    void drop(const std::string& unit, RoundKind kind);
+    /** The latest saved first. */
+    [[nodiscard]] std::vector<Draft> of(const std::string& unit) const;
+
+private:
+    Database& m_database;
+};
+
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/gap/gap.h"
+#include "core/store/database.h"
+#include "core/store/origin.h"
+
+namespace cradlepost {
+
+/** How far the gaps of a unit are carried. */
+struct GapProgress
+{
+    Origin last; ///< the last round or action that went in
+    std::int64_t held = 0; ///< actions that came before the gap they name
+};
+
+/** The projections `gap`, `gap_action` and `gap_progress`. */
+class GapTable
+{
+public:
+    explicit GapTable(Database& database)
+        : m_database(database)
+    {
+    }
+
+    void put(const Gap& gap);
+    void drop(const std::string& unit);
+    [[nodiscard]] std::vector<Gap> open(const std::string& unit) const;
+    [[nodiscard]] std::vector<Gap> closedSince(const std::string& unit, Instant since) const;
+    [[nodiscard]] std::vector<Gap> ofItem(const std::string& unit, const std::string& item) const;
+    [[nodiscard]] std::optional<Gap> find(const std::string& unit, const std::string& item, int nth) const;
+    /** How many gaps the item has had. */
+    [[nodiscard]] int count(const std::string& unit, const std::string& item) const;
+
+    void putAction(const std::string& unit, const Origin& origin);
+    [[nodiscard]] std::vector<Origin> actions(const std::string& unit) const;
+
+    [[nodiscard]] std::optional<GapProgress> progress(const std::string& unit) const;
+    void setProgress(const std::string& unit, const GapProgress& progress);
+
+private:
+    Database& m_database;
+};
+
+}

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/ledgertable.h"
+
+#include "core/store/failure.h"
+
+namespace cradlepost {
+
+namespace {
+
+std::string nameOf(const RecordId& id) { return "record " + id.station + '/' + std::to_string(id.seq); }
+
+Record recordIn(const Statement& row)
+{
+    return {.station = row.text(0),
+        .seq = row.integer(1),
+        .unit = row.text(2),
+        .kind = row.text(3),
+        .madeAt = row.time(4),
+        .actor = row.text(5),
+        .body = row.text(6),
+        .prev = row.bytes<32>(7),
+        .hash = row.bytes<32>(8),
+        .signature = row.bytes<64>(9)};
+}
+
+}
+
+ChainTip LedgerTable::tip(const std::string& station) const
+{
+    Statement row
+        = m_database.prepare("SELECT seq, hash FROM record WHERE station = ? ORDER BY seq DESC LIMIT 1");
+    row.bind(station);
+    if (!row.next())
+        return {};
+    return {.seq = row.integer(0), .hash = row.bytes<32>(1)};
+}
+
+void LedgerTable::addStation(const std::string& station, const PublicKey& key)
+{
+    m_database
+        .prepare("INSERT INTO station (station, public_key) VALUES (?, ?) ON CONFLICT (station) DO NOTHING")
+        .bind(station)
+        .bind(std::span<const unsigned char>(key))
+        .run();
+}
+
+std::optional<PublicKey> LedgerTable::publicKey(const std::string& station) const
+{
+    Statement row = m_database.prepare("SELECT public_key FROM station WHERE station = ?");
+    row.bind(station);
+    if (!row.next())
+        return std::nullopt;
+    return row.bytes<32>(0);
+}
+
+void LedgerTable::insert(const Record& record)
+{
+    m_database
+        .prepare("INSERT INTO record (station, seq, unit, kind, made_at, actor, body, prev, hash, signature) "
+                 "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .bind(record.station)
+        .bind(record.seq)
+        .bind(record.unit)
+        .bind(record.kind)
+        .bind(record.madeAt)
+        .bind(record.actor)
+        .bind(record.body)
+        .bind(std::span<const unsigned char>(record.prev))
+        .bind(std::span<const unsigned char>(record.hash))
+        .bind(std::span<const unsigned char>(record.signature))
+        .run();
+}
+
+Record LedgerTable::read(const RecordId& id) const
+{
+    Statement row
+        = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
+                             "FROM record WHERE station = ? AND seq = ?");
+    row.bind(id.station).bind(id.seq);
+    if (!row.next())
+        refuse(ErrorCode::NotFound, nameOf(id) + " is not in the ledger");
+    return recordIn(row);
+}
+
+std::string LedgerTable::body(const RecordId& id) const
+{
+    Statement row = m_database.prepare("SELECT body FROM record WHERE station = ? AND seq = ?");
+    row.bind(id.station).bind(id.seq);
+    if (!row.next())
+        refuse(ErrorCode::NotFound, nameOf(id) + " is not in the ledger");
+    return row.text(0);
+}
+
+Instant LedgerTable::madeAt(const RecordId& id) const
+{
+    Statement row = m_database.prepare("SELECT made_at FROM record WHERE station = ? AND seq = ?");
+    row.bind(id.station).bind(id.seq);
+    if (!row.next())
+        refuse(ErrorCode::NotFound, nameOf(id) + " is not in the ledger");
+    return row.time(0);
+}
+
+void LedgerTable::forEach(const std::function<void(const Record&)>& visit) const
+{
+    Statement rows
+        = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
+                             "FROM record ORDER BY station, seq");
+    while (rows.next())
+        visit(recordIn(rows));
+}
+
+std::vector<std::string> LedgerTable::stations() const
+{
+    std::vector<std::string> stations;
+    Statement rows = m_database.prepare("SELECT station FROM station ORDER BY station");
+    while (rows.next())
+        stations.push_back(rows.text(0));
+    return stations;
+}
+
+}

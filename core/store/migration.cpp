@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/migration.h"
+
+#include "core/store/backup.h"
+#include "core/store/failure.h"
+#include "core/store/transaction.h"
+
+#include <QDir>
+#include <QFile>
+
+// Outside of any namespace, as Qt's macro wants it: the linker would drop the resource of a static library.
+static void takeUpResource() { Q_INIT_RESOURCE(schema); }
+
+namespace cradlepost {
+
+namespace {
+
+constexpr int applicationId = 1129338740; // as in 0001-ledger-and-projections.sql
+
+QStringList stepNames()
+{
+    takeUpResource();
+    return QDir(QStringLiteral(":/sql/sqlite")).entryList(QDir::Files, QDir::Name);
+}
+
+[[noreturn]] void refuseNewer(const Database& database, int found, int known)
+{
+    refuse(ErrorCode::NewerSchema,
+        "database " + database.path() + " was written by a later version of this program (schema "
+            + std::to_string(found) + ", this one knows " + std::to_string(known) + ")",
+        "Install the later version.");
+}
+
+/** Names the copy after the first step to come; one that is left from an earlier try is good as it is. */
+void keepCopy(Database& database, int firstStep)
+{
+    const std::string copy = database.path() + ".before-" + std::to_string(firstStep);
+    try {
+        copyInto(database, copy);
+    } catch (const Failure& failure) {
+        if (failure.error.code != ErrorCode::AlreadyExists)
+            throw;
+    }
+}
+
+}
+
+std::vector<SchemaStep> schemaSteps()
+{
+    std::vector<SchemaStep> steps;
+    for (const QString& name : stepNames()) {
+        QFile file(QStringLiteral(":/sql/sqlite/") + name);
+        if (!file.open(QIODevice::ReadOnly))
+            refuse(ErrorCode::Io, "the program lacks its schema step " + name.toStdString());
+        steps.push_back(
+            {.number = QStringView(name).left(4).toInt(), .script = file.readAll().toStdString()});
+    }
+    return steps;
+}
+
+int newestSchema() { return static_cast<int>(stepNames().size()); }
+
+int schemaVersion(Database& database)
+{
+    const auto version = static_cast<int>(database.integerOf("PRAGMA user_version"));
+    const bool ours = version == 0 ? database.integerOf("SELECT count(*) FROM sqlite_schema") == 0
+                                   : database.integerOf("PRAGMA application_id") == applicationId;
+    if (!ours)
+        refuse(ErrorCode::NotADatabase, "database " + database.path() + " belongs to another program",
+            "Choose another file.");
+    return version;
+}
+
+MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps)
+{
+    const int target = steps.empty() ? 0 : steps.back().number;
+    const int before = schemaVersion(database);
+    if (before > target)
+        refuseNewer(database, before, target);
+    if (before == target)
+        return MigrationOutcome::Current;
+    if (before > 0)
+        keepCopy(database, before + 1);
+
+    Transaction transaction(database);
+    // Another program may have been quicker.
+    const int found = schemaVersion(database);
+    if (found > target)
+        refuseNewer(database, found, target);
+    if (found == target)
+        return MigrationOutcome::Current;
+    for (const SchemaStep& step : steps) {
+        if (step.number <= found)
+            continue;
+        database.runScript(step.script);
+        database.run("PRAGMA user_version = " + std::to_string(step.number));
+    }
+    transaction.commit();
+    return before == 0 ? MigrationOutcome::Fresh : MigrationOutcome::Older;
+}
+
+}

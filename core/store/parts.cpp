@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/parts.h"
+#include "core/store/store.h"
+
+#include "core/ledger/canonical.h"
+
+namespace cradlepost {
+
+const StationKey& Store::Parts::signingKey()
+{
+    if (!key)
+        key = need(StationKey::loadOrCreate(database->path() + ".key"));
+    return *key;
+}
+
+RecordId Store::Parts::append(
+    const char* kind, const std::string& unit, const Json& body, const std::string& actor)
+{
+    need(checkBody(body));
+    if (actor.empty() || actor.size() > 64 || !isUtf8(actor))
+        refuse(ErrorCode::InvalidArgument, "a record needs to know who made it",
+            "Give initials of 1 to 12 characters.");
+    const StationKey& station = signingKey();
+    const ChainTip tip = ledger.tip(station.id());
+    if (tip.seq == 0)
+        ledger.addStation(station.id(), station.publicKey());
+    Record record{.station = station.id(),
+        .seq = tip.seq + 1,
+        .unit = unit,
+        .kind = kind,
+        .madeAt = clock.now(),
+        .actor = actor,
+        .body = canonicalText(body),
+        .prev = tip.hash};
+    seal(record, station);
+    ledger.insert(record);
+    projector.apply(record);
+    return {.station = record.station, .seq = record.seq};
+}
+
+Unit Store::Parts::knownUnit(const std::string& id) const
+{
+    auto unit = units.unit(id);
+    if (!unit)
+        refuse(ErrorCode::NotFound, "unit '" + id + "' is not known", "Describe it in the set-up first.");
+    return std::move(*unit);
+}
+
+std::shared_ptr<const Checklist> Store::Parts::knownChecklist(const std::string& id, int version)
+{
+    auto checklist = projector.checklists().find(id, version);
+    if (!checklist)
+        refuse(ErrorCode::NotFound,
+            "checklist '" + id + "' version " + std::to_string(version) + " is not known",
+            "Adopt it in the set-up first.");
+    return checklist;
+}
+
+SavedRound Store::Parts::savedRound(const RecordId& id) const
+{
+    Record record = ledger.read(id);
+    if (record.kind != recordkind::round)
+        refuse(ErrorCode::NotFound, "record " + id.station + '/' + std::to_string(id.seq) + " is no round");
+    return {.id = id,
+        .actor = std::move(record.actor),
+        .round = need(roundFromBody(need(parseJson(record.body))))};
+}
+
+}

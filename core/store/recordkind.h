@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+/** The kinds of records that have projections here. */
+namespace cradlepost::recordkind {
+
+inline constexpr char unit[] = "unit";
+inline constexpr char shiftPattern[] = "shift-pattern";
+inline constexpr char people[] = "people";
+inline constexpr char checklistAdopted[] = "checklist-adopted";
+inline constexpr char round[] = "round";
+inline constexpr char gapAction[] = "gap-action";
+
+}

@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/roundtable.h"
+
+#include "core/store/failure.h"
+
+#include <algorithm>
+#include <sqlite3.h>
+
+namespace cradlepost {
+
+namespace {
+
+template <class T> T known(std::optional<T> value, const char* column)
+{
+    if (!value)
+        refuse(ErrorCode::Damaged, std::string("a round has an unknown code in column ") + column,
+            "Run verify, then rebuild.");
+    return *value;
+}
+
+RoundRow roundIn(const Statement& row)
+{
+    return {.slot = row.integer(0),
+        .id = {.station = row.text(1), .seq = row.integer(2)},
+        .kind = known(roundKindFromCode(row.text(3)), "kind"),
+        .checklist = row.text(4),
+        .version = row.number(5),
+        .outcomes = row.text(6),
+        .state = known(readinessFromCode(row.text(7)), "verdict"),
+        .met = row.number(8),
+        .applicable = row.number(9),
+        .index = row.number(10),
+        .started = row.time(11),
+        .finished = row.time(12),
+        .actor = row.text(13)};
+}
+
+struct Finalizer
+{
+    void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+};
+
+std::string_view textIn(sqlite3_stmt* row, int column)
+{
+    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(row, column));
+    return {text == nullptr ? "" : text, static_cast<std::size_t>(sqlite3_column_bytes(row, column))};
+}
+
+void count(std::vector<std::array<int, 4>>& byPosition, std::string_view outcomes)
+{
+    if (byPosition.size() < outcomes.size())
+        byPosition.resize(outcomes.size());
+    for (std::size_t i = 0; i < outcomes.size(); ++i) {
+        switch (outcomes[i]) {
+        case 'm':
+            ++byPosition[i][0];
+            break;
+        case 'g':
+            ++byPosition[i][1];
+            break;
+        case 'n':
+            ++byPosition[i][2];
+            break;
+        default:
+            ++byPosition[i][3];
+            break;
+        }
+    }
+}
+
+}
+
+void RoundTable::put(const std::string& unit, const RoundRow& row, std::chrono::milliseconds setBack)
+{
+    m_database
+        .prepare(
+            "INSERT INTO round (unit, slot, station, seq, kind, checklist, version, outcomes, verdict, met, "
+            "applicable, readiness, started, finished, set_back, actor) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .bind(unit)
+        .bind(row.slot)
+        .bind(row.id.station)
+        .bind(row.id.seq)
+        .bind(codeName(row.kind))
+        .bind(row.checklist)
+        .bind(row.version)
+        .bind(row.outcomes)
+        .bind(codeName(row.state))
+        .bind(row.met)
+        .bind(row.applicable)
+        .bind(row.index)
+        .bind(row.started)
+        .bind(row.finished)
+        .bind(std::int64_t{setBack.count()})
+        .bind(row.actor)
+        .run();
+}
+
+void RoundTable::put(const std::string& unit, const Reading& reading)
+{
+    m_database
+        .prepare(
+            "INSERT INTO reading (unit, item, slot, station, seq, thousandths) VALUES (?, ?, ?, ?, ?, ?)")
+        .bind(unit)
+        .bind(reading.item)
+        .bind(reading.slot)
+        .bind(reading.id.station)
+        .bind(reading.id.seq)
+        .bind(reading.thousandths)
+        .run();
+}
+
+void RoundTable::dropReadings(const std::string& unit)
+{
+    m_database.prepare("DELETE FROM reading WHERE unit = ?").bind(unit).run();
+}
+
+std::vector<RoundRow> RoundTable::range(const std::string& unit, Slot from, Slot to) const
+{
+    std::vector<RoundRow> rows;
+    Statement row = m_database.prepare("SELECT slot, station, seq, kind, checklist, version, outcomes, "
+                                       "verdict, met, applicable, readiness, started, "
+                                       "finished, actor FROM round WHERE unit = ? AND slot >= ? AND slot < ? "
+                                       "ORDER BY slot, finished + set_back, station, seq");
+    row.bind(unit).bind(from).bind(to);
+    while (row.next())
+        rows.push_back(roundIn(row));
+    return rows;
+}
+
+std::vector<RecordId> RoundTable::ofShift(const std::string& unit, Slot slot) const
+{
+    std::vector<RecordId> ids;
+    Statement row = m_database.prepare("SELECT station, seq FROM round WHERE unit = ? AND slot = ? "
+                                       "ORDER BY finished + set_back, station, seq");
+    row.bind(unit).bind(slot);
+    while (row.next())
+        ids.push_back({.station = row.text(0), .seq = row.integer(1)});
+    return ids;
+}
+
+bool RoundTable::hasShiftRound(const std::string& unit, Slot slot) const
+{
+    Statement row
+        = m_database.prepare("SELECT 1 FROM round WHERE unit = ? AND slot = ? AND kind = ? LIMIT 1");
+    row.bind(unit).bind(slot).bind(codeName(RoundKind::Shift));
+    return row.next();
+}
+
+bool RoundTable::has(const std::string& unit, Slot slot, const RecordId& id, RoundKind kind) const
+{
+    Statement row = m_database.prepare(
+        "SELECT 1 FROM round WHERE unit = ? AND slot = ? AND station = ? AND seq = ? AND kind = ?");
+    row.bind(unit).bind(slot).bind(id.station).bind(id.seq).bind(codeName(kind));
+    return row.next();
+}
+
+std::vector<Reading> RoundTable::readings(
+    const std::string& unit, const std::string& item, Slot from, Slot to) const
+{
+    std::vector<Reading> readings;
+    Statement row = m_database.prepare("SELECT slot, station, seq, thousandths FROM reading "
+                                       "WHERE unit = ? AND item = ? AND slot >= ? AND slot < ? "
+                                       "ORDER BY slot, station, seq");
+    row.bind(unit).bind(item).bind(from).bind(to);
+    while (row.next())
+        readings.push_back({.slot = row.integer(0),
+            .id = {.station = row.text(1), .seq = row.integer(2)},
+            .item = item,
+            .thousandths = row.integer(3)});
+    return readings;
+}
+
+std::vector<std::string> RoundTable::unitsUsing(const std::string& checklist, int version) const
+{
+    std::vector<std::string> units;
+    Statement row = m_database.prepare(
+        "SELECT DISTINCT unit FROM round WHERE checklist = ? AND version = ? ORDER BY unit");
+    row.bind(checklist).bind(version);
+    while (row.next())
+        units.push_back(row.text(0));
+    return units;
+}
+
+std::vector<RoundTable::Place> RoundTable::places(const std::string& unit) const
+{
+    std::vector<Place> places;
+    Statement row = m_database.prepare("SELECT finished + set_back, station, seq FROM round WHERE unit = ?");
+    row.bind(unit);
+    while (row.next())
+        places.push_back({.at = row.time(0), .id = {.station = row.text(1), .seq = row.integer(2)}});
+    return places;
+}
+
+std::vector<RoundTable::VersionTally> RoundTable::tallies(const std::string& unit, Slot from, Slot to) const
+{
+    sqlite3_stmt* raw = nullptr;
+    if (sqlite3_prepare_v2(m_database.handle(),
+            "SELECT slot, checklist, version, outcomes FROM round "
+            "WHERE unit = ? AND slot >= ? AND slot < ? AND kind = 'shift'",
+            -1, &raw, nullptr)
+        != SQLITE_OK)
+        throw m_database.lastFailure();
+    const std::unique_ptr<sqlite3_stmt, Finalizer> statement(raw);
+    sqlite3_bind_text(raw, 1, unit.data(), static_cast<int>(unit.size()), SQLITE_STATIC);
+    sqlite3_bind_int64(raw, 2, from);
+    sqlite3_bind_int64(raw, 3, to);
+    std::vector<VersionTally> tallies;
+    int step = SQLITE_ROW;
+    while ((step = sqlite3_step(raw)) == SQLITE_ROW) {
+        const std::string_view checklist = textIn(raw, 1);
+        const int version = sqlite3_column_int(raw, 2);
+        auto at = std::find_if(tallies.begin(), tallies.end(),
+            [&](const VersionTally& t) { return t.version == version && t.checklist == checklist; });
+        if (at == tallies.end())
+            at = tallies.insert(tallies.end(),
+                {.checklist = std::string(checklist), .version = version, .latest = 0, .byPosition = {}});
+        at->latest = std::max<Slot>(at->latest, sqlite3_column_int64(raw, 0));
+        count(at->byPosition, textIn(raw, 3));
+    }
+    if (step != SQLITE_DONE)
+        throw m_database.lastFailure();
+    return tallies;
+}
+
+}

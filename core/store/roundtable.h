@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/database.h"
+#include "core/store/store.h"
+
+namespace cradlepost {
+
+/** The projections `round` and `reading`. */
+class RoundTable
+{
+public:
+    explicit RoundTable(Database& database)
+        : m_database(database)
+    {
+    }
+
+    /** `setBack`: how far the clock was behind what the chain had seen, see Origin. */
+    void put(const std::string& unit, const RoundRow& row, std::chrono::milliseconds setBack);
+    void put(const std::string& unit, const Reading& reading);
+    void dropReadings(const std::string& unit);
+
+    [[nodiscard]] std::vector<RoundRow> range(const std::string& unit, Slot from, Slot to) const;
+    /** Shift round, re-checks and checks of one shift, in the order they were finished. */
+    [[nodiscard]] std::vector<RecordId> ofShift(const std::string& unit, Slot slot) const;
+    [[nodiscard]] bool hasShiftRound(const std::string& unit, Slot slot) const;
+    [[nodiscard]] bool has(const std::string& unit, Slot slot, const RecordId& id, RoundKind kind) const;
+    [[nodiscard]] std::vector<Reading> readings(
+        const std::string& unit, const std::string& item, Slot from, Slot to) const;
+    /** Units with a round by this checklist version. */
+    [[nodiscard]] std::vector<std::string> unitsUsing(const std::string& checklist, int version) const;
+
+    /** Where each round of a unit stands in the order of its gaps. */
+    struct Place
+    {
+        Instant at;
+        RecordId id;
+    };
+    [[nodiscard]] std::vector<Place> places(const std::string& unit) const;
+
+    /** Letters counted by item position, for one checklist version. */
+    struct VersionTally
+    {
+        std::string checklist;
+        int version = 1;
+        Slot latest = 0; ///< of its rounds in the range
+        std::vector<std::array<int, 4>> byPosition; ///< m, g, n, u
+    };
+    /** Of the shift rounds with from <= slot < to. Reads the letters as bytes, through SQLite's own
+     * interface. */
+    [[nodiscard]] std::vector<VersionTally> tallies(const std::string& unit, Slot from, Slot to) const;
+
+private:
+    Database& m_database;
+};
+
+}

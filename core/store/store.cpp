@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/store.h"
+
+#include "core/store/backup.h"
+#include "core/store/migration.h"
+#include "core/store/parts.h"
+#include "core/store/verification.h"
+
+#include <filesystem>
+
+namespace cradlepost {
+
+namespace {
+
+void setUpConnection(Database& database)
+{
+    database.run("PRAGMA foreign_keys = ON");
+    database.run("PRAGMA synchronous = FULL");
+}
+
+std::unique_ptr<Database> openForWriting(const std::string& path)
+{
+    auto database = std::make_unique<Database>(path, Database::Access::ReadWrite);
+    if (!database->canWrite())
+        refuse(ErrorCode::ReadOnly, "database " + path + ": the file or its folder cannot be written",
+            "Check the rights of the file and its folder, or use a folder that can be written.");
+    setUpConnection(*database);
+    const int version = schemaVersion(*database);
+    if (version == 0)
+        database->run("PRAGMA page_size = 8192"); // measured: fewest bytes a round
+    if (version <= newestSchema())
+        database->run("PRAGMA journal_mode = WAL");
+    if (version != newestSchema())
+        migrate(*database, schemaSteps());
+    return database;
+}
+
+bool hasLog(const std::string& path)
+{
+    std::error_code error;
+    const auto size = std::filesystem::file_size(path + "-wal", error);
+    return !error && size > 0;
+}
+
+/** Media that cannot be written have no place for the shared memory beside the file. */
+std::unique_ptr<Database> openToRead(const std::string& path)
+{
+    try {
+        auto database = std::make_unique<Database>(path, Database::Access::ReadOnly);
+        schemaVersion(*database);
+        return database;
+    } catch (const Failure& failure) {
+        const bool closedFolder
+            = failure.error.code == ErrorCode::ReadOnly || failure.error.code == ErrorCode::NotFound;
+        std::error_code error;
+        if (!closedFolder || hasLog(path) || !std::filesystem::exists(path, error))
+            throw;
+        return std::make_unique<Database>(path, Database::Access::Immutable);
+    }
+}
+
+std::unique_ptr<Database> openForReading(const std::string& path)
+{
+    auto database = openToRead(path);
+    const int version = schemaVersion(*database);
+    if (version > newestSchema())
+        migrate(*database, schemaSteps()); // says so
+    if (version < newestSchema())
+        refuse(ErrorCode::ReadOnly,
+            "database " + path + " is of an older version (schema " + std::to_string(version) + " of "
+                + std::to_string(newestSchema()) + ") and cannot be brought up while it is only read",
+            "Open it once for writing.");
+    return database;
+}
+
+}
+
+Result<std::unique_ptr<Store>> Store::open(const std::string& path, const Clock& clock, OpenMode mode)
+{
+    return attempt([&] {
+        auto database = mode == OpenMode::ReadWrite ? openForWriting(path) : openForReading(path);
+        return std::unique_ptr<Store>(new Store(std::make_unique<Parts>(std::move(database), clock)));
+    });
+}
+
+Store::Store(std::unique_ptr<Parts> parts)
+    : m_parts(std::move(parts))
+{
+}
+
+Store::~Store() = default;
+
+void Store::signWith(StationKey key) { m_parts->key = std::move(key); }
+
+void Store::setBusyTimeout(std::chrono::milliseconds timeout) { m_parts->database->setBusyTimeout(timeout); }
+
+const std::string& Store::path() const { return m_parts->database->path(); }
+
+Result<void> Store::together(const std::function<Result<void>()>& writes)
+{
+    return m_parts->inTransaction([&] { need(writes()); });
+}
+
+Result<Verified> Store::verify() const
+{
+    return attempt([&] { return verifyDatabase(*m_parts->database); });
+}
+
+Result<void> Store::rebuild()
+{
+    return m_parts->inTransaction([&] { m_parts->projector.replay(); });
+}
+
+Result<void> Store::backup(const std::string& to) const
+{
+    return attempt([&] { copyInto(*m_parts->database, to); });
+}
+
+Result<void> Store::restore(const std::string& backup, const std::string& path, const Clock& clock)
+{
+    return attempt([&] {
+        {
+            const auto store = need(open(backup, clock, OpenMode::ReadOnly));
+            const Verified verified = need(store->verify());
+            if (verified.fault)
+                refuse(ErrorCode::Damaged,
+                    "backup " + backup + " does not verify: " + verified.fault->where + ": "
+                        + verified.fault->what,
+                    "Use an earlier backup; nothing was changed.");
+        }
+        putInPlace(backup, path, clock.now());
+    });
+}
+
+}

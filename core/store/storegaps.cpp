@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/store.h"
+
+#include "core/store/parts.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace cradlepost {
+
+Result<std::vector<Gap>> Store::openGaps(const std::string& unit) const
+{
+    return attempt([&] {
+        std::vector<Gap> gaps = m_parts->gaps.open(unit);
+        std::stable_sort(gaps.begin(), gaps.end(), [](const Gap& a, const Gap& b) {
+            return std::tie(a.severity, a.due) < std::tie(b.severity, b.due);
+        });
+        return gaps;
+    });
+}
+
+Result<std::vector<Gap>> Store::closedGaps(const std::string& unit, Instant since) const
+{
+    return attempt([&] { return m_parts->gaps.closedSince(unit, since); });
+}
+
+Result<std::vector<Gap>> Store::gapsOf(const std::string& unit, const std::string& item) const
+{
+    return attempt([&] { return m_parts->gaps.ofItem(unit, item); });
+}
+
+Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, const std::string& actor)
+{
+    return m_parts->inTransaction([&] {
+        need(checkAction(action));
+        const auto gap = m_parts->gaps.find(unit, action.item, action.nth);
+        const std::string name
+            = "gap " + action.item + '/' + std::to_string(action.nth) + " of unit '" + unit + '\'';
+        if (!gap)
+            refuse(ErrorCode::NotFound, name + " is not known");
+        if (!gap->isOpen())
+            refuse(ErrorCode::InvalidArgument, name + " is closed", "Act on the gap that is open now.");
+        m_parts->append(recordkind::gapAction, unit, toBody(action), actor);
+    });
+}
+
+}

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "core/store/store.h"
+
+#include "core/store/parts.h"
+
+#include <algorithm>
+#include <map>
+
+namespace cradlepost {
+
+namespace {
+
+std::string nameOf(const Shift& shift) { return toIso(shift.date) + '/' + std::to_string(shift.index); }
+
+void checkAgainst(const Checklist& checklist, const RoundRecord& round)
+{
+    const std::size_t items = checklist.itemCount();
+    if (round.outcomes.size() != items || round.answers.size() != items || round.seconds.size() != items)
+        refuse(ErrorCode::InvalidArgument,
+            "round of " + nameOf(round.shift) + ": " + std::to_string(round.outcomes.size()) + " outcomes, "
+                + std::to_string(round.answers.size()) + " answers and "
+                + std::to_string(round.seconds.size()) + " times for the " + std::to_string(items)
+                + " items of " + checklist.id + " version " + std::to_string(checklist.version));
+    const RoundKind walked = round.kind == RoundKind::Recheck ? RoundKind::Shift : round.kind;
+    if (walked != checklist.use)
+        refuse(ErrorCode::InvalidArgument,
+            "round of " + nameOf(round.shift) + ": checklist " + checklist.id + " is for '"
+                + codeName(checklist.use) + "', not for '" + codeName(round.kind) + "'");
+}
+
+}
+
+Result<void> Store::saveDraft(const Draft& draft)
+{
+    return attempt([&] {
+        m_parts->knownUnit(draft.unit);
+        m_parts->drafts.put(draft, m_parts->clock.now());
+    });
+}
+
+Result<std::vector<Draft>> Store::drafts(const std::string& unit) const
+{
+    return attempt([&] { return m_parts->drafts.of(unit); });
+}
+
+Result<void> Store::dropDraft(const std::string& unit, RoundKind kind)
+{
+    return attempt([&] { m_parts->drafts.drop(unit, kind); });
+}
+
+Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& round, const std::string& actor)
+{
+    return m_parts->inTransaction([&] {
+        m_parts->knownUnit(unit);
+        checkAgainst(*m_parts->knownChecklist(round.checklist, round.version), round);
+        const Json body = toBody(round);
+        need(roundFromBody(body)); // what it could not read again later is not written
+        const Slot slot = round.shift.slot();
+        if (round.kind == RoundKind::Shift && m_parts->rounds.hasShiftRound(unit, slot))
+            refuse(ErrorCode::AlreadyExists,
+                "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
+                "Re-check what was mended instead.");
+        if (round.over && !m_parts->rounds.has(unit, slot, *round.over, RoundKind::Shift))
+            refuse(ErrorCode::NotFound,
+                "the round of " + nameOf(round.shift) + " that is re-checked is not there");
+        RecordId id = m_parts->append(recordkind::round, unit, body, actor);
+        m_parts->drafts.drop(unit, round.kind);
+        return id;
+    });
+}
+
+Result<std::vector<RoundRow>> Store::rounds(const std::string& unit, Slot from, Slot to) const
+{
+    return attempt([&] { return m_parts->rounds.range(unit, from, to); });
+}
+
+Result<std::vector<SavedRound>> Store::roundsOfShift(const std::string& unit, Slot slot) const
+{
+    return attempt([&] {
+        std::vector<SavedRound> saved;
+        for (const RecordId& id : m_parts->rounds.ofShift(unit, slot))
+            saved.push_back(m_parts->savedRound(id));
+        return saved;
+    });
+}
+
+Result<SavedRound> Store::round(const RecordId& id) const
+{
+    return attempt([&] { return m_parts->savedRound(id); });
+}
+
+Result<std::vector<Reading>> Store::readings(
+    const std::string& unit, const std::string& item, Slot from, Slot to) const
+{
+    return attempt([&] { return m_parts->rounds.readings(unit, item, from, to); });
+}
+
+Result<std::vector<Store::ItemTally>> Store::itemTallies(const std::string& unit, Slot from, Slot to) const
+{
+    return attempt([&] {
+        auto versions = m_parts->rounds.tallies(unit, from, to);
+        std::sort(versions.begin(), versions.end(),
+            [](const auto& a, const auto& b) { return a.latest > b.latest; });
+        std::vector<ItemTally> tallies;
+        std::map<std::string, std::size_t> places;
+        for (const auto& version : versions) {
+            const auto checklist = m_parts->knownChecklist(version.checklist, version.version);
+            const std::size_t items = std::min(version.byPosition.size(), checklist->itemCount());
+            for (std::size_t i = 0; i < items; ++i) {
+                const std::string& item = checklist->item(i).id;
+                const auto [place, isNew] = places.emplace(item, tallies.size());
+                if (isNew)
+                    tallies.push_back({.item = item});
+                ItemTally& tally = tallies[place->second];
+                const auto& letters = version.byPosition[i];
+                tally.met += letters[0];
+                tally.gaps += letters[1];
+                tally.doesNotApply += letters[2];
+                tally.notChecked += letters[3];
+            }
+        }
+        return tallies;
+    });
+}
+
+}
