@@ -53,6 +53,10 @@ Result<GapAction> gapActionFromBody(const Json& body)
         action.owner = *owner;
     if (const auto* remark = body.findString("remark"))
         action.remark = *remark;
+    // What is there and was not taken is of a wrong kind, or no member of ours.
+    const std::size_t taken = 2U + (action.due ? 1U : 0U) + (action.owner ? 1U : 0U) + (action.remark ? 1U : 0U);
+    if (body.asObject()->size() != taken)
+        return fail(ErrorCode::BadDocument, "gap action: a member is broken or not known");
     if (auto allowed = checkAction(action); !allowed)
         return tl::unexpected(allowed.error());
     return action;
