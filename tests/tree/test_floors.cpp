@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+#include "houserules.h"
+
+#include <doctest/doctest.h>
+
+namespace {
+
+const std::string top = CRADLEPOST_SOURCE_DIR;
+
+std::vector<std::string> pathsUnder(const std::string& folder)
+{
+    std::vector<std::string> paths;
+    for (const SourceFile& file : sourcesUnder(top, folder))
+        paths.push_back(file.path);
+    return paths;
+}
+
+}
+
+TEST_CASE("every file of the product keeps the rules of the house")
+{
+    std::size_t files = 0;
+    std::size_t includes = 0;
+    for (const char* folder : {"core", "ui", "app"}) {
+        for (const SourceFile& file : sourcesUnder(top, folder)) {
+            ++files;
+            includes += readSource(file.text).includes.size();
+            for (const std::string& fault : faultsOf(file))
+                FAIL_CHECK(fault);
+        }
+    }
+    // Fewer would mean that the walk over the tree went wrong.
+    CHECK(files > 60);
+    CHECK(includes > 3 * files);
+}
+
+TEST_CASE("every source of core has its mirror in the tests, or a reason")
+{
+    const auto faults = mirrorFaults(pathsUnder("core"), pathsUnder("tests/core"),
+        {{"core/base/clock.cpp", "one line that asks the system"},
+            {"core/base/result.cpp", "one table of names"},
+            {"core/checklist/objectreader.cpp",
+                "seen through the readers that use it: test_reader, test_rulereader"},
+            {"core/store/", "one contract suite for the store as a whole"}});
+    for (const std::string& fault : faults)
+        FAIL_CHECK(fault);
+    CHECK(pathsUnder("tests/core").size() > 10);
+}
