@@ -9,7 +9,7 @@
 
 namespace cradlepost {
 
-QFont Theme::font(TextRole role, TextWeight weight) const { return textFont(role, weight, textScale); }
+const QFont& Theme::font(TextRole role, TextWeight weight) const { return fontOf(fonts, role, weight); }
 
 int Theme::px(double designPixels) const { return static_cast<int>(std::lround(designPixels * textScale)); }
 
@@ -20,10 +20,12 @@ int Theme::space(Space space) const
 
 Theme makeTheme(Scheme scheme, double textScale)
 {
+    const double scale = std::clamp(textScale, leastTextScale, mostTextScale);
     return {
         .scheme = scheme,
-        .textScale = std::clamp(textScale, leastTextScale, mostTextScale),
+        .textScale = scale,
         .roles = scheme == Scheme::Dark ? darkRoles() : lightRoles(),
+        .fonts = houseFonts(scale),
     };
 }
 

@@ -23,8 +23,9 @@ struct Theme
     Scheme scheme = Scheme::Light;
     double textScale = 1.0; ///< 1..2
     Roles roles = lightRoles();
+    HouseFonts fonts = houseFonts(1.0); ///< of textScale
 
-    QFont font(TextRole role, TextWeight weight = TextWeight::Regular) const;
+    const QFont& font(TextRole role, TextWeight weight = TextWeight::Regular) const;
 
     /// Length that grows with the text: marks, bars, columns.
     int px(double designPixels) const;

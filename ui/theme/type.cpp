@@ -22,7 +22,7 @@ int designPixels(TextRole role)
         return 17;
     case TextRole::Title:
         return 24;
-    case TextRole::Answer:
+    case TextRole::Finding:
         return 40;
     case TextRole::Verdict:
         return 54;
@@ -62,6 +62,23 @@ QFont textFont(TextRole role, TextWeight weight, double scale)
     font.setPixelSize(textPixels(role, scale));
     font.setWeight(fontWeight(weight));
     return font;
+}
+
+HouseFonts houseFonts(double scale)
+{
+    HouseFonts fonts;
+    std::size_t at = 0;
+    for (const auto role : {TextRole::Small, TextRole::Body, TextRole::Lead, TextRole::Title,
+             TextRole::Finding, TextRole::Verdict}) {
+        for (const auto weight : {TextWeight::Regular, TextWeight::Medium, TextWeight::SemiBold})
+            fonts[at++] = textFont(role, weight, scale);
+    }
+    return fonts;
+}
+
+const QFont& fontOf(const HouseFonts& fonts, TextRole role, TextWeight weight)
+{
+    return fonts[static_cast<std::size_t>(role) * 3 + static_cast<std::size_t>(weight)];
 }
 
 double systemTextScale(const QFont& systemFont, double dpi)

@@ -2,7 +2,6 @@
 #include "ui/widgets/actiontable.h"
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
 #include <numeric>
 #include <QPainter>
@@ -71,39 +70,43 @@ int ActionTable::markColumn() const
     return themeOf(*this).px(16) + 2 * padding() - themeOf(*this).space(Space::Tight);
 }
 
-std::vector<InkText> ActionTable::cellTexts(const ActionRow& row, int column) const
+std::vector<const InkText*> ActionTable::cellTexts(const ActionRow& row, int column) const
 {
-    const Theme& theme = themeOf(*this);
-    const QFont body = theme.font(TextRole::Body);
-    std::vector<InkText> texts;
-    const auto add = [&](const QString& text, const QFont& font) {
+    std::vector<const InkText*> texts;
+    const auto add = [&](const QString& text, TextRole role, TextWeight weight = TextWeight::Regular) {
         if (!text.isEmpty())
-            texts.emplace_back(text, font, layoutDirection());
+            texts.push_back(&ink(text, role, weight));
     };
     if (column == 0) {
-        add(row.title, theme.font(TextRole::Body, TextWeight::SemiBold));
-        add(row.subtitle, theme.font(TextRole::Small));
+        add(row.title, TextRole::Body, TextWeight::SemiBold);
+        add(row.subtitle, TextRole::Small);
     } else if (column == 1) {
-        add(row.what, body);
+        add(row.what, TextRole::Body);
     } else if (column == 2) {
-        add(row.who, body);
+        add(row.who, TextRole::Body);
     } else if (!row.by.isEmpty()) {
         const QString bold = u"**" + row.by + u"**";
         // A time and its unit stay together; the line breaks between the two.
         const QString aside = QString(row.byAside).replace(u' ', QChar::Nbsp);
-        add(aside.isEmpty() ? bold : QString(bold + u" · " + aside), body);
+        add(aside.isEmpty() ? bold : QString(bold + u" · " + aside), TextRole::Body);
     } else {
-        add(row.byAside, body);
+        add(row.byAside, TextRole::Body);
     }
     return texts;
 }
+
+const InkText& ActionTable::headerText(int column) const
+{
+    return ink(headers().at(column), TextRole::Small);
+}
+
+const InkText& ActionTable::emptyText() const { return ink(m_emptyText, TextRole::Body); }
 
 /// What the columns would like and what they need, with padding. Independent of the width: asked once.
 const ActionTable::Extent& ActionTable::extent() const
 {
     if (m_extent)
         return *m_extent;
-    const QFont headFont = themeOf(*this).font(TextRole::Small);
     Extent all;
     for (int column = 0; column < columns; ++column) {
         auto& natural = all.natural[static_cast<std::size_t>(column)];
@@ -112,10 +115,10 @@ const ActionTable::Extent& ActionTable::extent() const
             natural = std::max(natural, text.naturalWidth() + 2 * padding());
             least = std::max(least, text.widestWord() + 2 * padding());
         };
-        widen(InkText(headers().at(column), headFont, layoutDirection()));
+        widen(headerText(column));
         for (const ActionRow& row : m_rows) {
-            for (const InkText& text : cellTexts(row, column))
-                widen(text);
+            for (const InkText* text : cellTexts(row, column))
+                widen(*text);
         }
     }
     return m_extent.emplace(all);
@@ -145,18 +148,17 @@ ActionTable::Widths ActionTable::columnWidths(int width) const
 int ActionTable::cellHeight(const ActionRow& row, int column, int width) const
 {
     int height = 0;
-    for (const InkText& text : cellTexts(row, column))
-        height += text.height(width - 2 * padding());
+    for (const InkText* text : cellTexts(row, column))
+        height += text->height(width - 2 * padding());
     return height;
 }
 
 int ActionTable::headerHeight(const Widths& widths) const
 {
-    const QFont font = themeOf(*this).font(TextRole::Small);
     int height = 0;
     for (int column = 0; column < columns; ++column) {
-        const InkText head(headers().at(column), font, layoutDirection());
-        height = std::max(height, head.height(widths[static_cast<std::size_t>(column)] - 2 * padding()));
+        height = std::max(
+            height, headerText(column).height(widths[static_cast<std::size_t>(column)] - 2 * padding()));
     }
     return height + 2 * themeOf(*this).space(Space::Tight) + themeOf(*this).space(Space::Tight) / 2;
 }
@@ -200,8 +202,7 @@ int ActionTable::heightForWidth(int width) const
 {
     const Plan& there = plan(width);
     if (m_rows.empty()) {
-        const InkText empty(m_emptyText, themeOf(*this).font(TextRole::Body), layoutDirection());
-        return there.headerHeight + empty.height(width - 2 * padding()) + 2 * padding();
+        return there.headerHeight + emptyText().height(width - 2 * padding()) + 2 * padding();
     }
     return there.headerHeight + std::accumulate(there.rowHeights.begin(), there.rowHeights.end(), 0) + 1;
 }
@@ -240,8 +241,7 @@ void ActionTable::paintEvent(QPaintEvent* /*event*/)
         paintRow(painter, here, i);
     if (m_rows.empty()) {
         painter.setPen(theme.roles.inkSoft);
-        InkText(m_emptyText, theme.font(TextRole::Body), layoutDirection())
-            .draw(painter, rect().adjusted(padding(), here.headerHeight + padding(), -padding(), 0));
+        emptyText().draw(painter, rect().adjusted(padding(), here.headerHeight + padding(), -padding(), 0));
     }
 }
 
@@ -253,8 +253,7 @@ void ActionTable::paintHeader(QPainter& painter, const Plan& plan) const
     painter.setPen(theme.roles.inkHint);
     const QRect row(0, theme.space(Space::Tight) + 1, width(), plan.headerHeight);
     for (int column = 0; column < columns; ++column)
-        InkText(headers().at(column), theme.font(TextRole::Small), layoutDirection())
-            .draw(painter, cellBox(plan, column, row));
+        headerText(column).draw(painter, cellBox(plan, column, row));
 }
 
 void ActionTable::paintRow(QPainter& painter, const Plan& plan, int index) const
@@ -274,8 +273,8 @@ void ActionTable::paintRow(QPainter& painter, const Plan& plan, int index) const
     for (int column = 0; column < columns; ++column) {
         QRect room = cellBox(plan, column, box).adjusted(0, padTop, 0, 0);
         painter.setPen(roles.ink);
-        for (const InkText& text : cellTexts(row, column)) {
-            room.setTop(room.top() + text.draw(painter, room));
+        for (const InkText* text : cellTexts(row, column)) {
+            room.setTop(room.top() + text->draw(painter, room));
             painter.setPen(roles.inkHint); // only the title's column has a second text
         }
     }

@@ -10,8 +10,6 @@
 
 namespace cradlepost {
 
-class InkText;
-
 /// What is missing, what to do, who does it, by when.
 struct ActionRow
 {
@@ -73,7 +71,9 @@ private:
     };
 
     QStringList headers() const;
-    std::vector<InkText> cellTexts(const ActionRow& row, int column) const;
+    std::vector<const InkText*> cellTexts(const ActionRow& row, int column) const;
+    const InkText& headerText(int column) const;
+    const InkText& emptyText() const;
     int markColumn() const;
     int padding() const;
     const Extent& extent() const;

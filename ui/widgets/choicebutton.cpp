@@ -3,6 +3,7 @@
 #include "ui/theme/plate.h"
 #include "ui/widgets/keyhint.h"
 
+#include <QEvent>
 #include <QPainter>
 
 namespace cradlepost {
@@ -57,6 +58,18 @@ void ChoiceButton::paintEvent(QPaintEvent* /*event*/)
         paintFocusRing(painter, rect(), theme);
 }
 
-KeyHint ChoiceButton::label() const { return {.text = text(), .key = m_keyHint}; }
+KeyHintInk ChoiceButton::label() const
+{
+    const Theme& theme = themeOf(*this);
+    return {m_ink.text(text(), theme.font(TextRole::Body), layoutDirection()),
+        m_ink.text(m_keyHint, theme.font(TextRole::Small), layoutDirection())};
+}
+
+void ChoiceButton::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::LayoutDirectionChange)
+        m_ink.clear();
+    QAbstractButton::changeEvent(event);
+}
 
 }

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/widgets/inktext.h"
+
 #include <QAbstractButton>
 
 namespace cradlepost {
 
-struct KeyHint;
+struct KeyHintInk;
 
 /// One answer out of several: the text and the key that gives it. Chosen is filled with ink. The page
 /// keeps one chosen at a time (QButtonGroup).
@@ -24,11 +26,13 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
-    KeyHint label() const;
+    KeyHintInk label() const;
 
     QString m_keyHint;
+    InkCache m_ink;
 };
 
 }

@@ -2,8 +2,8 @@
 #include "ui/widgets/factsheet.h"
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
+#include <QEvent>
 #include <QPainter>
 #include <QStyle>
 
@@ -31,6 +31,7 @@ FactSheet::FactSheet(QWidget* parent)
 void FactSheet::setFact(const Fact& fact)
 {
     m_fact = fact;
+    m_ink.clear();
     setAccessibleName(fact.title);
     QStringList parts{plainText(fact.value), plainText(fact.aside)};
     for (const QString& line : fact.lines)
@@ -50,14 +51,11 @@ QSize FactSheet::sizeHint() const
 QSize FactSheet::minimumSizeHint() const
 {
     const Theme& theme = themeOf(*this);
-    const auto word = [&](const QString& text, const QFont& font) {
-        return InkText(text, font, layoutDirection()).widestWord();
-    };
-    int widest = std::max({word(m_fact.title, theme.font(TextRole::Small, TextWeight::SemiBold)),
-        word(m_fact.value, theme.font(TextRole::Title, TextWeight::SemiBold)),
-        word(m_fact.aside, theme.font(TextRole::Body))});
+    int widest = std::max({ink(m_fact.title, TextRole::Small, TextWeight::SemiBold).widestWord(),
+        ink(m_fact.value, TextRole::Title, TextWeight::SemiBold).widestWord(),
+        ink(m_fact.aside, TextRole::Body).widestWord()});
     for (const QString& line : m_fact.lines)
-        widest = std::max(widest, word(line, theme.font(TextRole::Small)));
+        widest = std::max(widest, ink(line, TextRole::Small).widestWord());
     const int width = widest + 2 * theme.space(Space::Apart);
     return {width, heightForWidth(std::max(width, theme.px(300)))};
 }
@@ -71,8 +69,7 @@ int FactSheet::layOut(int width, QPainter* painter) const
     const int margin = theme.space(Space::Apart);
     QRect room(margin, margin, width - 2 * margin, 1 << 16);
     room.setTop(margin
-        + put({m_fact.title, theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection()}, room,
-            painter, roles.inkSoft)
+        + put(ink(m_fact.title, TextRole::Small, TextWeight::SemiBold), room, painter, roles.inkSoft)
         + theme.space(Space::Close));
     room.setTop(room.top() + valueAndAside(room, painter));
     if (m_fact.progress) {
@@ -83,8 +80,7 @@ int FactSheet::layOut(int width, QPainter* painter) const
     }
     for (const QString& line : m_fact.lines) {
         room.setTop(room.top() + theme.space(Space::Tight));
-        room.setTop(room.top()
-            + put({line, theme.font(TextRole::Small), layoutDirection()}, room, painter, roles.inkHint));
+        room.setTop(room.top() + put(ink(line, TextRole::Small), room, painter, roles.inkHint));
     }
     return room.top() + margin;
 }
@@ -92,8 +88,8 @@ int FactSheet::layOut(int width, QPainter* painter) const
 int FactSheet::valueAndAside(const QRect& room, QPainter* painter) const
 {
     const Theme& theme = themeOf(*this);
-    const InkText value(m_fact.value, theme.font(TextRole::Title, TextWeight::SemiBold), layoutDirection());
-    const InkText aside(m_fact.aside, theme.font(TextRole::Body), layoutDirection());
+    const InkText& value = ink(m_fact.value, TextRole::Title, TextWeight::SemiBold);
+    const InkText& aside = ink(m_fact.aside, TextRole::Body);
     const int valueHeight = put(value, room, painter, theme.roles.ink);
     if (aside.isEmpty())
         return valueHeight;
@@ -123,6 +119,18 @@ void FactSheet::paintBar(QPainter& painter, const QRect& bar) const
     const int over = theme.px(4);
     const QRect tick(bar.left() + reached - 1, bar.top() - over, theme.px(2), bar.height() + 2 * over);
     painter.fillRect(mirrored(tick), theme.roles.ink);
+}
+
+const InkText& FactSheet::ink(const QString& text, TextRole role, TextWeight weight) const
+{
+    return m_ink.text(text, themeOf(*this).font(role, weight), layoutDirection());
+}
+
+void FactSheet::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::LayoutDirectionChange)
+        m_ink.clear();
+    QWidget::changeEvent(event);
 }
 
 void FactSheet::paintEvent(QPaintEvent* /*event*/)

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/theme/type.h"
+#include "ui/widgets/inktext.h"
+
 #include <QStringList>
 #include <QWidget>
 
@@ -35,6 +38,7 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     /// Walks down the sheet's parts; paints them when there is a painter. Returns where it ended.
@@ -42,7 +46,10 @@ private:
     int valueAndAside(const QRect& room, QPainter* painter) const;
     void paintBar(QPainter& painter, const QRect& bar) const;
 
+    const InkText& ink(const QString& text, TextRole role, TextWeight weight = TextWeight::Regular) const;
+
     Fact m_fact;
+    InkCache m_ink;
 };
 
 }

@@ -38,14 +38,6 @@ Qt::LayoutDirection textDirection(const QString& text, Qt::LayoutDirection layou
     return latin ? Qt::LeftToRight : Qt::RightToLeft;
 }
 
-void drawLine(QPainter& painter, const QRect& box, Qt::Alignment alignment, const QString& text,
-    Qt::LayoutDirection layout)
-{
-    painter.setLayoutDirection(textDirection(text, layout));
-    const auto side = QStyle::visualAlignment(layout, alignment) | Qt::AlignAbsolute;
-    painter.drawText(box, static_cast<int>(side) | Qt::TextSingleLine | Qt::TextDontClip, text);
-}
-
 InkText::InkText(
     const QString& marked, const QFont& font, Qt::LayoutDirection direction, Qt::Alignment alignment)
     : m_layout(std::make_unique<QTextLayout>())
@@ -78,25 +70,30 @@ bool InkText::isEmpty() const { return m_layout->text().isEmpty(); }
 
 int InkText::naturalWidth() const
 {
-    layOut(unbounded);
-    return static_cast<int>(std::ceil(m_layout->maximumWidth())) + 1;
+    if (m_naturalWidth < 0) {
+        layOut(unbounded);
+        m_naturalWidth = static_cast<int>(std::ceil(m_layout->maximumWidth())) + 1;
+    }
+    return m_naturalWidth;
 }
 
+/// Breaking anywhere would make the least width that of a letter, so it is asked with whole words.
 int InkText::widestWord() const
 {
     if (isEmpty())
         return 0;
-    // Breaking anywhere would make the least width that of a letter.
-    const QTextOption kept = m_layout->textOption();
-    QTextOption whole = kept;
-    whole.setWrapMode(QTextOption::WordWrap);
-    m_layout->setTextOption(whole);
-    m_laidWidth = -1;
-    layOut(unbounded);
-    const double width = m_layout->minimumWidth();
-    m_layout->setTextOption(kept);
-    m_laidWidth = -1;
-    return static_cast<int>(std::ceil(width)) + 1;
+    if (m_widestWord < 0) {
+        const QTextOption kept = m_layout->textOption();
+        QTextOption whole = kept;
+        whole.setWrapMode(QTextOption::WordWrap);
+        m_layout->setTextOption(whole);
+        m_laidWidth = -1;
+        layOut(unbounded);
+        m_widestWord = static_cast<int>(std::ceil(m_layout->minimumWidth())) + 1;
+        m_layout->setTextOption(kept);
+        m_laidWidth = -1;
+    }
+    return m_widestWord;
 }
 
 int InkText::height(int width) const { return layOut(width); }
@@ -112,6 +109,12 @@ int InkText::draw(QPainter& painter, const QRect& box) const
     const int height = layOut(box.width());
     m_layout->draw(&painter, box.topLeft());
     return height;
+}
+
+void InkText::drawMiddle(QPainter& painter, const QRect& box) const
+{
+    const int spare = (box.height() - height(box.width())) / 2;
+    draw(painter, box.adjusted(0, spare, 0, 0));
 }
 
 int InkText::layOut(int width) const
@@ -131,6 +134,16 @@ int InkText::layOut(int width) const
     m_laidWidth = width;
     m_laidHeight = static_cast<int>(std::ceil(top));
     return m_laidHeight;
+}
+
+const InkText& InkCache::text(
+    const QString& marked, const QFont& font, Qt::LayoutDirection direction, Qt::Alignment alignment) const
+{
+    const Key key(marked, font.pixelSize(), font.weight(), direction, static_cast<int>(alignment));
+    const auto known = m_texts.find(key);
+    if (known != m_texts.end())
+        return known->second;
+    return m_texts.emplace(key, InkText(marked, font, direction, alignment)).first->second;
 }
 
 }

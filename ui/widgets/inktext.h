@@ -5,7 +5,9 @@
 #include <QRect>
 #include <QString>
 
+#include <map>
 #include <memory>
+#include <tuple>
 
 class QPainter;
 class QTextLayout;
@@ -18,10 +20,6 @@ QString plainText(const QString& marked);
 /// The direction a text runs in when the layout runs in `layout`: initials, a number with its unit and other
 /// text without a letter that runs right to left keep their order in a mirrored window.
 Qt::LayoutDirection textDirection(const QString& text, Qt::LayoutDirection layout);
-
-/// One short line in the painter's font and pen, at the leading, trailing or middle of `box`.
-void drawLine(QPainter& painter, const QRect& box, Qt::Alignment alignment, const QString& text,
-    Qt::LayoutDirection layout);
 
 /// A text that wraps, with **bold** spans, laid out in either direction. Nothing is ever elided.
 class InkText
@@ -44,6 +42,9 @@ public:
     /// From the top of `box`, in the painter's pen colour. Returns the height used.
     int draw(QPainter& painter, const QRect& box) const;
 
+    /// The same, in the middle of the box's height.
+    void drawMiddle(QPainter& painter, const QRect& box) const;
+
 private:
     int layOut(int width) const;
 
@@ -51,6 +52,22 @@ private:
     int m_lineGap = 0;
     mutable int m_laidWidth = -1;
     mutable int m_laidHeight = 0;
+    mutable int m_naturalWidth = -1;
+    mutable int m_widestWord = -1;
+};
+
+/// The texts of a widget, shaped once: layouts ask for sizes many times before anything is painted, and
+/// shaping is what costs. To be cleared when the widget's texts change.
+class InkCache
+{
+public:
+    const InkText& text(const QString& marked, const QFont& font, Qt::LayoutDirection direction,
+        Qt::Alignment alignment = Qt::AlignLeft) const;
+    void clear() { m_texts.clear(); }
+
+private:
+    using Key = std::tuple<QString, int, int, Qt::LayoutDirection, int>;
+    mutable std::map<Key, InkText> m_texts;
 };
 
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/inktext.h"
 
 #include <QRect>
 #include <QString>
@@ -10,23 +11,23 @@ class QPainter;
 
 namespace cradlepost {
 
-/// A text with the key that does it, small, behind it: "Met Enter".
-struct KeyHint
-{
-    QString text;
-    QString key; ///< empty: the text stands alone
-};
-
 struct KeyHintColours
 {
     QColor text;
     QColor key;
 };
 
-QSize keyHintSize(const KeyHint& hint, const Theme& theme);
+/// A text and the key that does it, small, behind it: "Met Enter"; laid out, and kept by who paints them.
+struct KeyHintInk
+{
+    const InkText& text;
+    const InkText& key;
+};
+
+QSize keyHintSize(const KeyHintInk& ink, const Theme& theme);
 
 /// Centred in `box`, on one base line, mirrored when the layout is.
-void paintKeyHint(QPainter& painter, const QRect& box, const KeyHint& hint, const KeyHintColours& colours,
+void paintKeyHint(QPainter& painter, const QRect& box, const KeyHintInk& ink, const KeyHintColours& colours,
     const Theme& theme, Qt::LayoutDirection direction);
 
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/widgets/markslegend.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
 #include <QEvent>
 #include <QPainter>
@@ -21,11 +20,15 @@ MarksLegend::MarksLegend(const std::vector<Mark>& marks, QWidget* parent)
     nameIt();
 }
 
+const InkText& MarksLegend::word(Mark mark) const
+{
+    return m_ink.text(OutcomeMark::word(mark), themeOf(*this).font(TextRole::Small), layoutDirection());
+}
+
 int MarksLegend::entryWidth(Mark mark) const
 {
     const Theme& theme = themeOf(*this);
-    const QFontMetrics small(theme.font(TextRole::Small));
-    return theme.px(14) + theme.px(6) + small.horizontalAdvance(OutcomeMark::word(mark));
+    return theme.px(14) + theme.px(6) + word(mark).naturalWidth();
 }
 
 int MarksLegend::lineHeight() const
@@ -72,7 +75,6 @@ void MarksLegend::paintEvent(QPaintEvent* /*event*/)
 {
     const Theme& theme = themeOf(*this);
     QPainter painter(this);
-    painter.setFont(theme.font(TextRole::Small));
     painter.setPen(theme.roles.inkSoft);
     const auto mirrored
         = [&](const QRect& part) { return QStyle::visualRect(layoutDirection(), rect(), part); };
@@ -83,14 +85,15 @@ void MarksLegend::paintEvent(QPaintEvent* /*event*/)
         const QRect box(place, QSize(theme.px(14), lineHeight()));
         paintMark(painter, mirrored(box), mark, theme.roles);
         const int skip = theme.px(14) + theme.px(6);
-        const QRect word(place.x() + skip, place.y(), entry - skip, lineHeight());
-        drawLine(painter, mirrored(word), Qt::AlignCenter, OutcomeMark::word(mark), layoutDirection());
+        const QRect room(place.x() + skip, place.y(), entry - skip, lineHeight());
+        word(mark).drawMiddle(painter, mirrored(room));
         place.rx() += entry + theme.space(Space::Apart);
     }
 }
 
 void MarksLegend::changeEvent(QEvent* event)
 {
+    m_ink.clear();
     if (event->type() == QEvent::LanguageChange) {
         nameIt();
         updateGeometry();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/widgets/inktext.h"
 #include "ui/widgets/outcomemark.h"
 
 #include <vector>
@@ -25,12 +26,14 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    const InkText& word(Mark mark) const;
     int entryWidth(Mark mark) const;
     int lineHeight() const;
     QPoint nextPlace(QPoint place, int entry, int width) const;
     void nameIt();
 
     std::vector<Mark> m_marks;
+    InkCache m_ink;
 };
 
 }

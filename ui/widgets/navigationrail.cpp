@@ -2,7 +2,6 @@
 #include "ui/widgets/navigationrail.h"
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
 #include <QPainter>
 #include <QShortcut>
@@ -45,7 +44,10 @@ void NavigationRail::bindKeys()
     }
 }
 
-const QString& NavigationRail::name(int index) const { return m_places[static_cast<std::size_t>(index)].name; }
+const QString& NavigationRail::name(int index) const
+{
+    return m_places[static_cast<std::size_t>(index)].name;
+}
 
 QString NavigationRail::hint(int index) const
 {
@@ -60,29 +62,38 @@ QString NavigationRail::itemText(int index) const
 int NavigationRail::railWidth() const
 {
     const Theme& theme = themeOf(*this);
-    const QFont font = theme.font(TextRole::Small, TextWeight::SemiBold);
     int widest = 0;
     int widestWord = 0;
     for (const RailPlace& place : m_places) {
-        const InkText text(place.name, font, layoutDirection());
+        const InkText& text = nameText(place.name, true);
         widest = std::max(widest, text.naturalWidth());
         widestWord = std::max(widestWord, text.widestWord());
     }
     // Long names wrap before the rail eats the page; a single word is never broken.
-    const int text = std::max(
-        {widestWord, std::min(widest, theme.px(96)), QFontMetrics(font).horizontalAdvance(placeKey(1).toString(QKeySequence::NativeText))});
+    const int key = hintText(0).naturalWidth();
+    const int text = std::max({widestWord, std::min(widest, theme.px(96)), key});
     return std::max(text + 2 * theme.space(Space::Near), theme.space(Space::Apart) * 7);
 }
 
 int NavigationRail::nameHeight(int index) const
 {
     const Theme& theme = themeOf(*this);
-    const InkText text(
-        name(index), theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection());
-    return text.height(railWidth() - 2 * theme.space(Space::Near));
+    return nameText(name(index), true).height(railWidth() - 2 * theme.space(Space::Near));
 }
 
-int NavigationRail::hintHeight() const { return QFontMetrics(themeOf(*this).font(TextRole::Small)).height(); }
+int NavigationRail::hintHeight() const { return itemCount() > 0 ? hintText(0).height(railWidth()) : 0; }
+
+const InkText& NavigationRail::nameText(const QString& name, bool current) const
+{
+    const auto weight = current ? TextWeight::SemiBold : TextWeight::Regular;
+    return ink(name, TextRole::Small, weight, Qt::AlignHCenter);
+}
+
+const InkText& NavigationRail::hintText(int index) const
+{
+    return ink(index < itemCount() ? hint(index) : QString(), TextRole::Small, TextWeight::Regular,
+        Qt::AlignHCenter);
+}
 
 int NavigationRail::itemHeight(int index, const Density& density) const
 {
@@ -159,17 +170,10 @@ void NavigationRail::paintPlace(QPainter& painter, int index, const QRect& box) 
     const int side = theme.space(Space::Near);
     QRect text = box.adjusted(side, m_density.padding, -side, 0);
     painter.setPen(current || isHovered(index) ? roles.ink : roles.inkSoft);
-    const auto weight = current ? TextWeight::SemiBold : TextWeight::Regular;
-    text.setTop(text.top()
-        + InkText(name(index), theme.font(TextRole::Small, weight), layoutDirection(), Qt::AlignHCenter)
-              .draw(painter, text));
+    text.setTop(text.top() + nameText(name(index), current).draw(painter, text));
     if (m_density.hints) {
-        QFont small = theme.font(TextRole::Small);
-        small.setPixelSize(theme.px(11));
-        painter.setFont(small);
         painter.setPen(roles.inkHint);
-        drawLine(painter, QRect(text.left(), text.top(), text.width(), hintHeight()), Qt::AlignCenter,
-            hint(index), layoutDirection());
+        hintText(index).draw(painter, text);
     }
     if (showsRingAt(index))
         paintFocusRing(painter, box.adjusted(2, 2, -2, -2), theme);

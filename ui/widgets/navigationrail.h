@@ -50,6 +50,8 @@ private:
 
     QString hint(int index) const;
     const QString& name(int index) const;
+    const InkText& nameText(const QString& name, bool current) const;
+    const InkText& hintText(int index) const;
     int railWidth() const;
     int nameHeight(int index) const;
     int hintHeight() const;

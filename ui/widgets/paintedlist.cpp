@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/widgets/paintedlist.h"
+#include "ui/theme/theme.h"
 #include "ui/widgets/paintedlistaccessible.h"
 
 #include <QHelpEvent>
@@ -29,6 +30,12 @@ QRect PaintedList::itemRect(int index) const
         return {};
     const QRect box = m_boxes[static_cast<std::size_t>(index)];
     return box.isEmpty() ? QRect() : QStyle::visualRect(layoutDirection(), rect(), box);
+}
+
+const InkText& PaintedList::ink(
+    const QString& text, TextRole role, TextWeight weight, Qt::Alignment alignment) const
+{
+    return m_ink.text(text, themeOf(*this).font(role, weight), layoutDirection(), alignment);
 }
 
 void PaintedList::forgetLayout() { m_boxes.clear(); }
@@ -79,6 +86,7 @@ void PaintedList::itemsChanged()
 {
     m_hovered = -1;
     m_pressed = -1;
+    m_ink.clear();
     forgetLayout();
     const int kept = std::clamp(m_cursor, itemCount() > 0 ? 0 : -1, itemCount() - 1);
     if (kept != m_cursor) {
@@ -178,9 +186,13 @@ void PaintedList::resizeEvent(QResizeEvent* event)
 
 void PaintedList::changeEvent(QEvent* event)
 {
-    forgetLayout();
+    const auto type = event->type();
+    if (type == QEvent::StyleChange || type == QEvent::LayoutDirectionChange) {
+        m_ink.clear();
+        forgetLayout();
+    }
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange)
+    if (type == QEvent::LanguageChange)
         itemsChanged();
 }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/theme/type.h"
+#include "ui/widgets/inktext.h"
+
 #include <QWidget>
 
 #include <vector>
@@ -44,6 +47,8 @@ protected:
     /// Where an arrow leads to from an item; the same index when nowhere.
     virtual int itemBeside(int index, Qt::Key key) const;
 
+    const InkText& ink(const QString& text, TextRole role, TextWeight weight = TextWeight::Regular,
+        Qt::Alignment alignment = Qt::AlignLeft) const;
     bool showsRingAt(int index) const;
     bool isHovered(int index) const { return m_hovered == index; }
 
@@ -64,6 +69,7 @@ private:
     void hover(int index);
     void tellScreenReader();
 
+    InkCache m_ink;
     mutable std::vector<QRect> m_boxes;
     int m_cursor = -1;
     int m_hovered = -1;

@@ -2,7 +2,6 @@
 #include "ui/widgets/readinessstrip.h"
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
 #include <numeric>
 #include <QPainter>
@@ -73,19 +72,17 @@ QString ReadinessStrip::itemToolTip(int index) const { return cell(index).toolTi
 
 int ReadinessStrip::widestRowName() const
 {
-    const QFontMetrics small(themeOf(*this).font(TextRole::Small));
     int widest = 0;
     for (const QString& row : m_data.rows)
-        widest = std::max(widest, small.horizontalAdvance(row));
+        widest = std::max(widest, ink(row, TextRole::Small).naturalWidth());
     return widest;
 }
 
 int ReadinessStrip::leastDayWidth() const
 {
-    const QFontMetrics small(themeOf(*this).font(TextRole::Small));
     int widest = 0;
     for (const StripDay& day : m_data.days)
-        widest = std::max(widest, small.horizontalAdvance(day.label));
+        widest = std::max(widest, ink(day.label, TextRole::Small).naturalWidth());
     return widest + themeOf(*this).space(Space::Close);
 }
 
@@ -95,6 +92,16 @@ QString ReadinessStrip::title(int shown) const
         return m_data.finding;
     //: behind the title of the strip when not all of its days fit
     return m_data.finding + u' ' + tr("(the last %Ln day(s) shown)", nullptr, shown);
+}
+
+const InkText& ReadinessStrip::titleText(int shown) const
+{
+    return ink(title(shown), TextRole::Small, TextWeight::SemiBold);
+}
+
+int ReadinessStrip::lineHeight() const
+{
+    return m_data.rows.empty() ? 0 : ink(m_data.rows.front(), TextRole::Small).height(1 << 20);
 }
 
 const ReadinessStrip::Grid& ReadinessStrip::grid(int width) const
@@ -108,7 +115,7 @@ const ReadinessStrip::Grid& ReadinessStrip::grid(int width) const
 ReadinessStrip::Grid ReadinessStrip::makeGrid(int width) const
 {
     const Theme& theme = themeOf(*this);
-    const QFontMetrics small(theme.font(TextRole::Small));
+    const int line = lineHeight();
     Grid grid{.width = width};
     grid.labelWidth = widestRowName() + theme.space(Space::Wide);
     const double room = std::max(1, width - grid.labelWidth);
@@ -126,10 +133,9 @@ ReadinessStrip::Grid ReadinessStrip::makeGrid(int width) const
     grid.cellWidth
         = columns > 0 ? std::min(room / columns, static_cast<double>(theme.px(mostCellWidth))) : 0.0;
     grid.markSide = std::clamp(grid.cellWidth - 3.0, leastMarkBox, static_cast<double>(theme.px(15)));
-    const QFont titleFont = theme.font(TextRole::Small, TextWeight::SemiBold);
-    grid.titleHeight = InkText(title(days - grid.firstDay), titleFont, layoutDirection()).height(width);
-    grid.cellsTop = grid.titleHeight + theme.space(Space::Close) + small.height() + theme.space(Space::Tight);
-    grid.rowHeight = std::max(small.height(), static_cast<int>(grid.markSide)) + theme.space(Space::Near);
+    grid.titleHeight = titleText(days - grid.firstDay).height(width);
+    grid.cellsTop = grid.titleHeight + theme.space(Space::Close) + line + theme.space(Space::Tight);
+    grid.rowHeight = std::max(line, static_cast<int>(grid.markSide)) + theme.space(Space::Near);
     return grid;
 }
 
@@ -208,9 +214,7 @@ void ReadinessStrip::paintEvent(QPaintEvent* /*event*/)
     const Grid& here = grid(width());
     QPainter painter(this);
     painter.setPen(theme.roles.inkSoft);
-    InkText(title(shownDays()), theme.font(TextRole::Small, TextWeight::SemiBold), layoutDirection())
-        .draw(painter, rect());
-    painter.setFont(theme.font(TextRole::Small));
+    titleText(shownDays()).draw(painter, rect());
     paintDays(painter, here);
     paintRows(painter, here);
 }
@@ -219,20 +223,20 @@ void ReadinessStrip::paintDays(QPainter& painter, const Grid& grid) const
 {
     const Theme& theme = themeOf(*this);
     const int lineTop = grid.cellsTop;
-    const int lineHeight = rowCount() * grid.rowHeight;
-    const int textHeight = QFontMetrics(painter.font()).height();
+    const int gridHeight = rowCount() * grid.rowHeight;
+    const int textHeight = lineHeight();
     int column = grid.firstColumn;
     for (auto day = static_cast<std::size_t>(grid.firstDay); day < m_data.days.size(); ++day) {
         const QRectF first = cellBox(grid, 0, column);
         const int left = static_cast<int>(first.left());
-        const QRect line(left, lineTop, 1, lineHeight);
+        const QRect line(left, lineTop, 1, gridHeight);
         painter.fillRect(QStyle::visualRect(layoutDirection(), rect(), line), theme.roles.line);
-        const int textWidth = QFontMetrics(painter.font()).horizontalAdvance(m_data.days[day].label);
+        const InkText& text = ink(m_data.days[day].label, TextRole::Small);
+        const int textWidth = text.naturalWidth();
         const QRect label(left + theme.space(Space::Tight), lineTop - textHeight - theme.space(Space::Tight),
             textWidth + 1, textHeight);
         painter.setPen(theme.roles.inkHint);
-        drawLine(painter, QStyle::visualRect(layoutDirection(), rect(), label), Qt::AlignCenter,
-            m_data.days[day].label, layoutDirection());
+        text.draw(painter, QStyle::visualRect(layoutDirection(), rect(), label));
         column += m_data.days[day].shifts;
     }
 }
@@ -243,8 +247,8 @@ void ReadinessStrip::paintRows(QPainter& painter, const Grid& grid) const
     for (int row = 0; row < rowCount(); ++row) {
         const QRect name(0, grid.cellsTop + row * grid.rowHeight, grid.labelWidth, grid.rowHeight);
         painter.setPen(theme.roles.ink);
-        drawLine(painter, QStyle::visualRect(layoutDirection(), rect(), name),
-            Qt::AlignLeft | Qt::AlignVCenter, m_data.rows[static_cast<std::size_t>(row)], layoutDirection());
+        ink(m_data.rows[static_cast<std::size_t>(row)], TextRole::Small)
+            .drawMiddle(painter, QStyle::visualRect(layoutDirection(), rect(), name));
         for (int column = grid.firstColumn; column < columnCount(); ++column) {
             const int index = row * columnCount() + column;
             const QRect box = itemRect(index);

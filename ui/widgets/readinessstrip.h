@@ -80,6 +80,8 @@ private:
     int widestRowName() const;
     int leastDayWidth() const;
     QString title(int shown) const;
+    const InkText& titleText(int shown) const;
+    int lineHeight() const;
     const Grid& grid(int width) const;
     Grid makeGrid(int width) const;
     QRectF cellBox(const Grid& grid, int row, int column) const;

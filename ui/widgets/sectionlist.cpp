@@ -2,7 +2,6 @@
 #include "ui/widgets/sectionlist.h"
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
 #include <QLocale>
 #include <QPainter>
@@ -43,13 +42,18 @@ QString SectionList::itemText(int index) const
     return m_sections[static_cast<std::size_t>(index)].name + u", " + progress(index);
 }
 
+const InkText& SectionList::nameText(int index, bool current) const
+{
+    const auto weight = current ? TextWeight::SemiBold : TextWeight::Regular;
+    return ink(m_sections[static_cast<std::size_t>(index)].name, TextRole::Body, weight);
+}
+
 int SectionList::countWidth() const
 {
-    const QFontMetrics small(themeOf(*this).font(TextRole::Small));
     int widest = 0;
     for (const SectionEntry& entry : m_sections) { // as wide as it will be when all are answered
         const QString full = locale().toString(entry.total);
-        widest = std::max(widest, small.horizontalAdvance(tr("%1 of %2").arg(full, full)));
+        widest = std::max(widest, ink(tr("%1 of %2").arg(full, full), TextRole::Small).naturalWidth());
     }
     return widest;
 }
@@ -63,8 +67,7 @@ int SectionList::nameRoom(int width) const
 int SectionList::rowHeight(int index, int width) const
 {
     const Theme& theme = themeOf(*this);
-    const InkText name(m_sections[static_cast<std::size_t>(index)].name,
-        theme.font(TextRole::Body, TextWeight::SemiBold), layoutDirection());
+    const InkText& name = nameText(index, true);
     return name.height(nameRoom(width)) + 2 * theme.space(Space::Near);
 }
 
@@ -94,11 +97,10 @@ QSize SectionList::sizeHint() const
 QSize SectionList::minimumSizeHint() const
 {
     const Theme& theme = themeOf(*this);
-    const QFont font = theme.font(TextRole::Body, TextWeight::SemiBold);
     int word = 0;
     int height = 0;
-    for (const SectionEntry& entry : m_sections) {
-        const InkText name(entry.name, font, layoutDirection());
+    for (int i = 0; i < itemCount(); ++i) {
+        const InkText& name = nameText(i, true);
         word = std::max(word, name.widestWord());
         height += name.height(name.naturalWidth()) + 2 * theme.space(Space::Near);
     }
@@ -126,16 +128,14 @@ void SectionList::paintRow(QPainter& painter, int index, const QRect& box) const
         painter.fillRect(box, roles.accentWash);
     }
     const int side = theme.space(Space::Near);
-    const QFont font = theme.font(TextRole::Body, current ? TextWeight::SemiBold : TextWeight::Regular);
     painter.setPen(roles.ink);
     const QRect name(box.left() + side, box.top() + side, nameRoom(box.width()), box.height() - 2 * side);
-    InkText(m_sections[static_cast<std::size_t>(index)].name, font, layoutDirection())
-        .draw(painter, mirrored(name));
-    painter.setFont(theme.font(TextRole::Small));
+    nameText(index, current).draw(painter, mirrored(name));
     painter.setPen(roles.inkHint);
-    const QRect count(
-        box.right() + 1 - side - countWidth(), name.top(), countWidth(), QFontMetrics(font).height());
-    drawLine(painter, mirrored(count), Qt::AlignRight | Qt::AlignVCenter, progress(index), layoutDirection());
+    const QRect count(box.right() + 1 - side - countWidth(), name.top(), countWidth(),
+        nameText(index, current).height(1 << 20));
+    ink(progress(index), TextRole::Small, TextWeight::Regular, Qt::AlignRight)
+        .drawMiddle(painter, mirrored(count));
     if (showsRingAt(index))
         paintFocusRing(painter, box, theme);
 }

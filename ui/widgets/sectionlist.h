@@ -40,6 +40,7 @@ protected:
 
 private:
     QString progress(int index) const;
+    const InkText& nameText(int index, bool current) const;
     int countWidth() const;
     int rowHeight(int index, int width) const;
     int nameRoom(int width) const;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/widgets/verdictbanner.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 #include "ui/widgets/outcomemark.h"
 
 #include <QEvent>
@@ -40,17 +39,6 @@ QColor wordColour(VerdictState state, const Roles& roles)
     }
     return roles.ink;
 }
-
-InkText wordText(const QWidget& widget, VerdictState state)
-{
-    const QFont font = themeOf(widget).font(TextRole::Verdict, TextWeight::SemiBold);
-    return {VerdictBanner::word(state), font, widget.layoutDirection()};
-}
-
-InkText sentenceText(const QWidget& widget, const QString& sentence)
-{
-    return {sentence, themeOf(widget).font(TextRole::Lead), widget.layoutDirection()};
-}
 }
 
 VerdictBanner::VerdictBanner(QWidget* parent)
@@ -83,9 +71,21 @@ void VerdictBanner::setVerdict(VerdictState state, const QString& sentence)
         return;
     m_state = state;
     m_sentence = sentence;
+    m_ink.clear();
     nameIt();
     updateGeometry();
     update();
+}
+
+const InkText& VerdictBanner::wordText() const
+{
+    return m_ink.text(
+        word(m_state), themeOf(*this).font(TextRole::Verdict, TextWeight::SemiBold), layoutDirection());
+}
+
+const InkText& VerdictBanner::sentenceText() const
+{
+    return m_ink.text(m_sentence, themeOf(*this).font(TextRole::Lead), layoutDirection());
 }
 
 int VerdictBanner::markSide() const
@@ -98,22 +98,21 @@ int VerdictBanner::wordLeft() const { return markSide() + themeOf(*this).space(S
 
 QSize VerdictBanner::sizeHint() const
 {
-    const int width = std::max(wordLeft() + wordText(*this, m_state).naturalWidth(),
-        std::min(sentenceText(*this, m_sentence).naturalWidth(), themeOf(*this).px(620)));
+    const int width = std::max(wordLeft() + wordText().naturalWidth(),
+        std::min(sentenceText().naturalWidth(), themeOf(*this).px(620)));
     return {width, heightForWidth(width)};
 }
 
 QSize VerdictBanner::minimumSizeHint() const
 {
-    const int width = std::max(
-        wordLeft() + wordText(*this, m_state).widestWord(), sentenceText(*this, m_sentence).widestWord());
-    return {width, wordText(*this, m_state).height(1 << 20)};
+    const int width = std::max(wordLeft() + wordText().widestWord(), sentenceText().widestWord());
+    return {width, wordText().height(1 << 20)};
 }
 
 int VerdictBanner::heightForWidth(int width) const
 {
-    const int word = wordText(*this, m_state).height(width - wordLeft());
-    const int sentence = sentenceText(*this, m_sentence).height(width);
+    const int word = wordText().height(width - wordLeft());
+    const int sentence = sentenceText().height(width);
     return word + (sentence > 0 ? themeOf(*this).space(Space::Tight) + sentence : 0);
 }
 
@@ -122,7 +121,7 @@ void VerdictBanner::paintEvent(QPaintEvent* /*event*/)
     const Theme& theme = themeOf(*this);
     QPainter painter(this);
     const QRect wordBox(wordLeft(), 0, width() - wordLeft(), height());
-    const InkText word = wordText(*this, m_state);
+    const InkText& word = wordText();
     painter.setPen(wordColour(m_state, theme.roles));
     const int wordHeight = word.draw(painter, QStyle::visualRect(layoutDirection(), rect(), wordBox));
     const QFontMetrics metrics(theme.font(TextRole::Verdict, TextWeight::SemiBold));
@@ -130,8 +129,7 @@ void VerdictBanner::paintEvent(QPaintEvent* /*event*/)
     const QRect markBox(theme.space(Space::Tight) / 2, middle - markSide() / 2, markSide(), markSide());
     paintStateMark(painter, QStyle::visualRect(layoutDirection(), rect(), markBox));
     painter.setPen(theme.roles.ink);
-    sentenceText(*this, m_sentence)
-        .draw(painter, rect().adjusted(0, wordHeight + theme.space(Space::Tight), 0, 0));
+    sentenceText().draw(painter, rect().adjusted(0, wordHeight + theme.space(Space::Tight), 0, 0));
 }
 
 /// A disc fills only part of its box; beside this word all marks are to weigh the same.
@@ -145,6 +143,7 @@ void VerdictBanner::paintStateMark(QPainter& painter, const QRect& box) const
 
 void VerdictBanner::changeEvent(QEvent* event)
 {
+    m_ink.clear();
     if (event->type() == QEvent::LanguageChange) {
         nameIt();
         updateGeometry();

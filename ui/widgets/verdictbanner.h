@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/widgets/inktext.h"
+
 #include <QWidget>
 
 namespace cradlepost {
@@ -30,6 +32,8 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    const InkText& wordText() const;
+    const InkText& sentenceText() const;
     int markSide() const;
     int wordLeft() const; ///< where the word begins, behind the mark
     void paintStateMark(QPainter& painter, const QRect& box) const;
@@ -37,6 +41,7 @@ private:
 
     VerdictState m_state = VerdictState::NoRound;
     QString m_sentence;
+    InkCache m_ink;
 };
 
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/widgets/wraplabel.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/inktext.h"
 
+#include <QEvent>
 #include <QPainter>
 
 namespace cradlepost {
@@ -44,6 +44,7 @@ void WrapLabel::setText(const QString& text)
     if (m_text == text)
         return;
     m_text = text;
+    m_ink.clear();
     setAccessibleName(plainText(text));
     updateGeometry();
     update();
@@ -68,31 +69,35 @@ void WrapLabel::setTextAlignment(Qt::Alignment alignment)
     update();
 }
 
+const InkText& WrapLabel::ink() const
+{
+    return m_ink.text(m_text, themeOf(*this).font(m_role, m_weight), layoutDirection(), m_alignment);
+}
+
 QSize WrapLabel::sizeHint() const
 {
-    const QFont font = themeOf(*this).font(m_role, m_weight);
-    const InkText ink(m_text, font, layoutDirection());
-    const int width = std::min(ink.naturalWidth(), font.pixelSize() * readableLine / 2);
-    return {width, ink.height(width)};
+    const int width
+        = std::min(ink().naturalWidth(), themeOf(*this).font(m_role).pixelSize() * readableLine / 2);
+    return {width, ink().height(width)};
 }
 
-QSize WrapLabel::minimumSizeHint() const
-{
-    const InkText ink(m_text, themeOf(*this).font(m_role, m_weight), layoutDirection());
-    return {ink.widestWord(), ink.height(ink.naturalWidth())};
-}
+QSize WrapLabel::minimumSizeHint() const { return {ink().widestWord(), ink().height(ink().naturalWidth())}; }
 
-int WrapLabel::heightForWidth(int width) const
-{
-    return InkText(m_text, themeOf(*this).font(m_role, m_weight), layoutDirection()).height(width);
-}
+int WrapLabel::heightForWidth(int width) const { return ink().height(width); }
 
 void WrapLabel::paintEvent(QPaintEvent* /*event*/)
 {
-    const Theme& theme = themeOf(*this);
+    const Roles& roles = themeOf(*this).roles;
     QPainter painter(this);
-    painter.setPen(isEnabled() ? toneColour(m_tone, theme.roles) : theme.roles.inkFaint);
-    InkText(m_text, theme.font(m_role, m_weight), layoutDirection(), m_alignment).draw(painter, rect());
+    painter.setPen(isEnabled() ? toneColour(m_tone, roles) : roles.inkFaint);
+    ink().draw(painter, rect());
+}
+
+void WrapLabel::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::LayoutDirectionChange)
+        m_ink.clear();
+    QWidget::changeEvent(event);
 }
 
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/theme/type.h"
+#include "ui/widgets/inktext.h"
 
 #include <QWidget>
 
@@ -31,12 +32,17 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
 
+    void changeEvent(QEvent* event) override;
+
 private:
+    const InkText& ink() const;
+
     QString m_text;
     TextRole m_role;
     TextWeight m_weight = TextWeight::Regular;
     Tone m_tone = Tone::Ink;
     Qt::Alignment m_alignment = Qt::AlignLeft;
+    InkCache m_ink;
 };
 
 }

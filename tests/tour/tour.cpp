@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+// Writes a picture of each page and state, light and dark, in each language, at 100 % and 200 % text:
+//   tour FOLDER [state...]
+#include "app/demo/demo.h"
+#include "tests/support/builders.h"
+#include "ui/pages/round/roundpage.h"
+#include "ui/window/mainwindow.h"
+
+#include <cstdio>
+#include <QApplication>
+#include <QDir>
+
+using namespace cradlepost;
+
+namespace {
+
+struct Look
+{
+    const char* name;
+    const char* language;
+    Scheme scheme;
+    double scale;
+};
+
+constexpr Look looks[] = {{"en-light", "en", Scheme::Light, 1.0}, {"en-dark", "en", Scheme::Dark, 1.0},
+    {"hi-light", "hi", Scheme::Light, 1.0}, {"pseudo-light", "pseudo", Scheme::Light, 1.0},
+    {"en-light-200", "en", Scheme::Light, 2.0}, {"hi-dark-200", "hi", Scheme::Dark, 2.0},
+    {"pseudo-light-200", "pseudo", Scheme::Light, 2.0}};
+
+/** One database in one state at one moment. */
+struct Scene
+{
+    std::string file;
+    FixedClock clock;
+};
+
+class Tour
+{
+public:
+    Tour(QApplication& application, QDir folder)
+        : m_application(application)
+        , m_folder(std::move(folder))
+    {
+    }
+
+    void photograph(Scene& scene, const QString& state, Place place, RoundKind* kind = nullptr)
+    {
+        for (const Look& look : looks) {
+            auto store = test::must(Store::open(scene.file, scene.clock));
+            const Language language(QString::fromLatin1(look.language));
+            m_application.setLayoutDirection(language.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
+            applyTheme(m_application, makeTheme(look.scheme, look.scale));
+            MainWindow window(*store, scene.clock, language, {});
+            window.resize(1366, 768);
+            window.show();
+            window.openPlace(place);
+            if (kind != nullptr)
+                window.beginRound(*kind);
+            for (int i = 0; i < 5; ++i)
+                QApplication::processEvents();
+            const QString file = m_folder.filePath(QStringLiteral("%1-%2.png").arg(state, QLatin1String(look.name)));
+            window.grab().save(file);
+            std::printf("%s\n", file.toUtf8().constData());
+        }
+    }
+
+private:
+    QApplication& m_application;
+    QDir m_folder;
+};
+
+/** Answers the first `n` items of the shift round of the first unit; all of them and finishes when `n` is 0. */
+void walk(Scene& scene, std::size_t n)
+{
+    auto store = test::must(Store::open(scene.file, scene.clock));
+    const Language language(QStringLiteral("en"));
+    Ward ward(*store, scene.clock, language, test::must(store->units()).front().id);
+    ward.refresh();
+    ward.setActor("A. T.");
+    Walk round = test::must(ward.takeUp(RoundKind::Shift));
+    const Date lastDay = round.context(scene.clock.now()).lastDay;
+    const std::size_t count = n == 0 ? round.checklist().itemCount() : n;
+    for (std::size_t at = 0; at < count; ++at) {
+        scene.clock.advance(std::chrono::seconds(7));
+        Answer answer = test::metAnswer(round.checklist().item(at), scene.clock.now(), lastDay);
+        const bool gap = n != 0 && at % 9 == 4;
+        test::must(round.give(at, gap ? Answer(GapFound {GapReason::Absent}) : std::move(answer), scene.clock.now()));
+    }
+    test::must(ward.keep(round));
+    if (n == 0)
+        test::must(ward.finish(round));
+}
+
+}
+
+int main(int argc, char** argv)
+{
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("tour"));
+    folder.mkpath(QStringLiteral("."));
+    using namespace std::chrono;
+    const Instant until = sys_days(2026y / 11 / 24) + 14h + 12min; // 19:42 in the demo's zone
+    const test::TempDir temp;
+    Scene scene {temp.file("demo.cradlepost"), FixedClock(until)};
+    test::must(writeDemo(scene.file, until));
+    Tour tour(application, folder);
+    RoundKind recheck = RoundKind::Recheck;
+    RoundKind shift = RoundKind::Shift;
+    tour.photograph(scene, QStringLiteral("shift-not-ready"), Place::ThisShift);
+    tour.photograph(scene, QStringLiteral("gaps"), Place::Gaps);
+    tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
+    tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);
+    scene.clock.advance(hours(8));
+    tour.photograph(scene, QStringLiteral("shift-no-round"), Place::ThisShift);
+    tour.photograph(scene, QStringLiteral("round-start"), Place::Round);
+    walk(scene, 23);
+    tour.photograph(scene, QStringLiteral("round-mid"), Place::Round, &shift);
+    tour.photograph(scene, QStringLiteral("shift-mid-round"), Place::ThisShift);
+    walk(scene, 0);
+    tour.photograph(scene, QStringLiteral("shift-ready"), Place::ThisShift);
+    Scene empty {temp.file("empty.cradlepost"), FixedClock(until)};
+    tour.photograph(empty, QStringLiteral("setup-first"), Place::Setup);
+    return 0;
+}
