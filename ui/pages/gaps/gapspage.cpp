@@ -20,7 +20,7 @@ constexpr std::chrono::hours mendedSpan {24 * 14};
 GapsPage::GapsPage(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
-    , m_answer(new WrapLabel({}, TextRole::Answer))
+    , m_answer(new WrapLabel({}, TextRole::Finding))
     , m_sentence(new WrapLabel({}, TextRole::Lead))
     , m_open(new ActionTable)
     , m_mendedTitle(new WrapLabel(tr("Mended in the last 14 days"), TextRole::Small))

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+// The program's own start, up to the first painted *This shift*: shiftwindow DATABASE
+#include "app/stage.h"
+#include "tests/bench/firstpaint.h"
+
+using namespace cradlepost;
+
+int main(int argc, char** argv)
+{
+    QApplication application(argc, argv);
+    const SystemClock clock;
+    auto store = Store::open(argc > 1 ? argv[1] : "", clock);
+    if (!store)
+        return 1;
+    Stage stage(application, **store, clock, QString(), {});
+    stage.open();
+    const bench::FirstPaint watch(stage.window());
+    return QApplication::exec();
+}
