@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "app/demo/district.h"
+
+#include <optional>
+
+namespace cradlepost::demo {
+
+// What happens in Larkmere in the 18 months up to the day of writing. Each of these can be found in the data:
+//
+// Sorrel Hill  busy and decent. The heating element of its warmer is dead for three weeks in the last two months:
+//              the function test fails all that time, until the third day there is no other warmer either. Now: the
+//              warmer was switched on 18 minutes ago, the delivery kits are short of cord ties, the size 0 mask
+//              does not fit. Not ready.
+// Tarn Ferry   for two calendar months the round is yesterday's again, all of it in about 70 seconds.
+// Quillmere    gets better, slowly: from about 70 % ready to about 93 %.
+// Ostrey       does not report for a whole calendar month.
+// Penny Weir   the suction fails often; oxytocin and vitamin K run out at the end of each month; from one day on the
+//              nights are worse than the days.
+// Ash Lock     small. A round in four shifts of ten, and those are honest.
+// Hallow Down  the room is too cold in the cold months; the fridge is too warm for four days.
+// Marl Gate    readings end in .0 and .5 far too often, and rounds are recorded late.
+
+struct Span
+{
+    Date from;
+    Date to; ///< exclusive
+    [[nodiscard]] bool contains(Date day) const { return from <= day && day < to; }
+};
+
+/** When they happen. */
+struct Stories
+{
+    Date first; ///< the first day of all
+    Date today;
+    Span warmerBroken; ///< Sorrel Hill
+    Span copied; ///< Tarn Ferry
+    Span silent; ///< Ostrey
+    Date nightsWorse; ///< Penny Weir, from this day on
+    Span fridgeWarm; ///< Hallow Down
+};
+
+/** `today`: the day of the shift that is on; `months` of rounds before it. */
+Stories storiesUpTo(Date today, int months);
+
+/** Which shift it is. */
+struct Moment
+{
+    Date day;
+    bool night = false;
+};
+
+/** How one thing behaves over one shift. */
+struct Risk
+{
+    double onset = 0; ///< chance that it fails, when it is well
+    double mend = 1; ///< chance that it is mended, when it is not
+    std::optional<int> which {}; ///< the step or part that fails, where the story says so
+};
+
+Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const Stories& stories);
+
+/** What the season, the hour or a broken fridge adds to a reading, in its unit. */
+double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, const Stories& stories);
+
+/** Whether the round of that day is yesterday's again. */
+bool isCopied(const UnitPlan& plan, Date day, const Stories& stories);
+bool isSilent(const UnitPlan& plan, Date day, const Stories& stories);
+/** Whether the unit writes its rounds down long after they were due. */
+bool isLate(const UnitPlan& plan);
+
+/** What was decided about the dead heating element so many days after it was found. */
+struct Decision
+{
+    int day = 0;
+    int dueDay = 0;
+    const char* owner = "";
+    const char* remark = "";
+};
+const std::vector<Decision>& warmerDecisions();
+
+}
