@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/round/resultpane.h"
+
+#include "ui/pages/round/roundtext.h"
+#include "ui/text/reasontext.h"
+#include "ui/text/verdicttext.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/actiontable.h"
+#include "ui/widgets/foldingrow.h"
+#include "ui/widgets/verdictbanner.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <algorithm>
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace cradlepost {
+
+namespace {
+
+constexpr qsizetype shownOfStation = 8;
+
+Mark markOf(const Reason& reason)
+{
+    const bool unseen = reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished
+        || reason.code == ReasonCode::UsedSince;
+    if (unseen)
+        return Mark::NotChecked;
+    return reason.severity == Severity::Critical ? Mark::GapCritical : Mark::Gap;
+}
+
+/** One reason as a row: the gap's owner and time when it has one. */
+ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reason)
+{
+    const ReasonText text(ward.language());
+    const TimeText times = ward.times();
+    const auto position = checklist.position(reason.item);
+    const Item* item = position ? &checklist.item(*position) : nullptr;
+    ActionRow row{.mark = markOf(reason),
+        .title = text.title(reason, item),
+        .subtitle = text.why(reason, item),
+        .what = item != nullptr ? ward.language().wording(item->whenNotMet) : QString(),
+        .who = {},
+        .by = {},
+        .byAside = {}};
+    if (reason.readyAt) {
+        row.by = times.moment(*reason.readyAt, ward.now());
+        row.byAside = TimeText::span(*reason.readyAt - ward.now());
+        return row;
+    }
+    if (!ward.view() || row.mark == Mark::NotChecked)
+        return row;
+    const auto& gaps = ward.view()->gaps;
+    const auto gap
+        = std::find_if(gaps.begin(), gaps.end(), [&](const Gap& g) { return g.item == reason.item; });
+    if (gap != gaps.end()) {
+        row.who = qs(gap->owner);
+        row.by = times.moment(gap->due, ward.now());
+    }
+    return row;
+}
+
+QString sentenceOf(const Ward& ward, const Walk& walk, const Verdict& verdict, Instant at)
+{
+    return ResultPane::tr("**%1** is done. %2 of %n item(s) met, finished %3.", nullptr, verdict.applicable)
+        .arg(RoundText::title(walk.draft().kind, walk.draft().shift))
+        .arg(verdict.met)
+        .arg(ward.times().moment(at, ward.now()));
+}
+
+}
+
+ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, Instant at, QWidget* parent)
+    : QWidget(parent)
+    , m_see(new QPushButton(tr("See This shift")))
+{
+    const Theme& theme = themeOf(*this);
+    const Verdict verdict = walk.verdict(at);
+    auto* banner = new VerdictBanner;
+    banner->setObjectName(QStringLiteral("resultBanner"));
+    banner->setVerdict(RoundText::state(verdict.state), sentenceOf(ward, walk, verdict, at));
+    auto* table = new ActionTable;
+    table->setObjectName(QStringLiteral("resultTable"));
+    table->setEmptyText(tr("Nothing is missing."));
+    std::vector<ActionRow> rows;
+    for (const Reason& reason : verdict.reasons)
+        rows.push_back(rowOf(ward, walk.checklist(), reason));
+    table->setRows(rows);
+    auto* saved = new WrapLabel(tr("%1. Saved as record %2 of station %3…")
+                                    .arg(VerdictText::figures(verdict))
+                                    .arg(id.seq)
+                                    .arg(qs(id.station).left(shownOfStation)),
+        TextRole::Small);
+    saved->setTone(Tone::Hint);
+    saved->setObjectName(QStringLiteral("savedLine"));
+    m_see->setProperty("primary", true);
+    m_see->setObjectName(QStringLiteral("seeShiftButton"));
+    auto* another = new QPushButton(tr("Another check"));
+    another->setObjectName(QStringLiteral("anotherButton"));
+    auto* buttons = new FoldingRow;
+    buttons->setSpacing(theme.space(Space::Near));
+    for (QPushButton* button : {m_see, another}) {
+        button->installEventFilter(this);
+        buttons->addWidget(button);
+    }
+    buttons->addWidget(new QWidget, 1);
+    auto* body = new QWidget;
+    auto* column = new QVBoxLayout(body);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(theme.space(Space::Near));
+    column->addWidget(banner);
+    column->addWidget(table);
+    column->addWidget(saved);
+    column->addWidget(buttons);
+    column->addStretch(1);
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(body);
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    outer->addWidget(scroll);
+    connect(m_see, &QPushButton::clicked, this, &ResultPane::seeShiftWanted);
+    connect(another, &QPushButton::clicked, this, &ResultPane::anotherWanted);
+}
+
+void ResultPane::takeFocus() { m_see->setFocus(Qt::TabFocusReason); }
+
+bool ResultPane::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress) {
+        const auto& key = *static_cast<QKeyEvent*>(event);
+        if ((key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) && !key.isAutoRepeat()) {
+            static_cast<QPushButton*>(watched)->click();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/round/roundpage.h"
+
+#include "ui/pages/round/resultpane.h"
+#include "ui/pages/round/startpane.h"
+#include "ui/pages/round/walkpane.h"
+#include "ui/text/errortext.h"
+#include "ui/theme/theme.h"
+
+#include <QHideEvent>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace cradlepost {
+
+namespace {
+QString faultText(const Error& error)
+{
+    const QString advice = ErrorText::advice(error);
+    return advice.isEmpty() ? ErrorText::sentence(error)
+                            : ErrorText::sentence(error) + QLatin1Char(' ') + advice;
+}
+}
+
+RoundPage::RoundPage(Ward& ward, QWidget* parent)
+    : QWidget(parent)
+    , m_ward(ward)
+    , m_unit(ward.unit())
+    , m_stack(new QStackedWidget)
+    , m_start(new StartPane(ward))
+{
+    const Theme& theme = themeOf(*this);
+    setFocusPolicy(Qt::StrongFocus);
+    auto* column = new QVBoxLayout(this);
+    const int wide = theme.space(Space::Wide);
+    column->setContentsMargins(wide, theme.space(Space::Apart), wide, theme.space(Space::Apart));
+    column->addWidget(m_stack);
+    m_stack->addWidget(m_start);
+    connect(m_start, &StartPane::beginWanted, this, &RoundPage::begin);
+    connect(&m_ward, &Ward::changed, this, &RoundPage::followWard);
+}
+
+RoundPage::~RoundPage() = default;
+
+void RoundPage::open(QWidget* pane)
+{
+    if (m_stack->indexOf(pane) < 0)
+        m_stack->addWidget(pane);
+    m_stack->setCurrentWidget(pane);
+}
+
+void RoundPage::drop()
+{
+    // Every answer is on disk already: what goes is only what is shown.
+    delete m_walk;
+    m_walk = nullptr;
+    delete m_hand;
+    m_hand = nullptr;
+    delete m_result;
+    m_result = nullptr;
+}
+
+void RoundPage::begin(RoundKind kind)
+{
+    if (m_hand != nullptr && m_hand->kind() == kind && m_walk != nullptr) {
+        open(m_walk);
+        return m_walk->resume();
+    }
+    auto walk = m_ward.takeUp(kind);
+    if (!walk) {
+        toStart();
+        if (m_ward.actor().empty())
+            m_start->setFault(tr("First say who walks it: choose or type initials."));
+        else
+            m_start->setFault(faultText(walk.error()));
+        return;
+    }
+    drop();
+    m_hand = new WalkInHand(m_ward, std::move(*walk), this);
+    m_walk = new WalkPane(m_ward, *m_hand);
+    connect(m_hand, &WalkInHand::saved, this, &RoundPage::saved);
+    // Later: the pane that asks is on the way out.
+    connect(m_walk, &WalkPane::finishWanted, this, &RoundPage::finish, Qt::QueuedConnection);
+    connect(m_walk, &WalkPane::leaveWanted, this, &RoundPage::toStart, Qt::QueuedConnection);
+    open(m_walk);
+    m_walk->start();
+}
+
+void RoundPage::toStart()
+{
+    drop();
+    m_ward.refresh();
+    open(m_start);
+    m_start->refresh();
+    m_start->takeFocus();
+}
+
+void RoundPage::finish()
+{
+    if (m_hand == nullptr)
+        return;
+    const Walk walk = m_hand->walk();
+    const Instant at = m_ward.now();
+    const auto id = m_ward.finish(walk);
+    if (!id)
+        return m_walk->setFinishFault(faultText(id.error()));
+    const RoundKind kind = walk.draft().kind;
+    drop();
+    m_result = new ResultPane(m_ward, walk, *id, at);
+    connect(m_result, &ResultPane::seeShiftWanted, this, [this, kind] { Q_EMIT finished(kind); });
+    connect(m_result, &ResultPane::anotherWanted, this, &RoundPage::toStart, Qt::QueuedConnection);
+    open(m_result);
+    m_result->takeFocus();
+    Q_EMIT saved(at);
+    Q_EMIT recorded(kind);
+}
+
+void RoundPage::followWard()
+{
+    if (m_ward.unit() == m_unit)
+        return;
+    m_unit = m_ward.unit();
+    drop();
+    open(m_start);
+}
+
+void RoundPage::focusInEvent(QFocusEvent* event)
+{
+    QWidget::focusInEvent(event);
+    if (m_stack->currentWidget() == m_walk && m_walk != nullptr)
+        m_walk->resume();
+    else if (m_result != nullptr && m_stack->currentWidget() == m_result)
+        m_result->takeFocus();
+    else
+        m_start->takeFocus();
+}
+
+void RoundPage::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    if (m_result != nullptr && !event->spontaneous()) {
+        open(m_start); // seen is seen: the next visit begins anew
+        m_result->deleteLater();
+        m_result = nullptr;
+    }
+}
+
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/round/verdict.h"
+#include "ui/widgets/sheet.h"
+
+namespace cradlepost {
+
+/** The verdict while it forms: the word, and the sentence that explains it. */
+class StandingSheet : public Sheet
+{
+    Q_OBJECT
+public:
+    explicit StandingSheet(QWidget* parent = nullptr);
+
+    void setStanding(Readiness state, const QString& sentence);
+
+private:
+    WrapLabel* m_word;
+    WrapLabel* m_sentence;
+};
+
+}

@@ -1,0 +1,369 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/round/walkpane.h"
+
+#include "ui/pages/round/finishbar.h"
+#include "ui/pages/round/roundtext.h"
+#include "ui/pages/round/standingsheet.h"
+#include "ui/text/errortext.h"
+#include "ui/text/verdicttext.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/foldingrow.h"
+#include "ui/widgets/sectionlist.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <algorithm>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSignalBlocker>
+#include <QStackedWidget>
+#include <QTimer>
+
+namespace cradlepost {
+
+namespace {
+constexpr int sideWidth = 250;
+constexpr int sideBySideWidth = 860; ///< below it, grown with the text, the sections fold into one box
+constexpr std::chrono::milliseconds tickLength{1000};
+}
+
+WalkPane::WalkPane(Ward& ward, WalkInHand& hand, QWidget* parent)
+    : QWidget(parent)
+    , m_ward(ward)
+    , m_hand(hand)
+    , m_times(ward.times())
+    , m_scene{.language = ward.language(),
+          .times = m_times,
+          .now = [&ward] { return ward.now(); },
+          .limits = hand.walk().draft().limits,
+          .lastDay = hand.walk().context(ward.now()).lastDay}
+    , m_tick(new QTimer(this))
+{
+    findSections();
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(themeOf(*this).space(Space::Wide));
+    m_side = makeSide();
+    row->addWidget(m_side);
+    row->addWidget(makeMain(), 1);
+    for (const auto key : {Qt::Key_Return, Qt::Key_Enter}) {
+        auto* shortcut = new QShortcut(QKeySequence(Qt::CTRL | key), this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, &WalkPane::finishByKey);
+    }
+    connect(&m_hand, &WalkInHand::troubleChanged, this, &WalkPane::showTrouble);
+    connect(m_tick, &QTimer::timeout, this, &WalkPane::tick);
+    m_tick->start(tickLength);
+    openSection(0);
+    showProgress();
+    showTrouble();
+}
+
+void WalkPane::findSections()
+{
+    const Checklist& checklist = m_hand.checklist();
+    std::size_t position = 0;
+    for (const Section& section : checklist.sections) {
+        AskedSection asked{.title = m_ward.language().wording(section.title), .positions = {}};
+        for (std::size_t i = 0; i < section.items.size(); ++i, ++position) {
+            if (m_hand.walk().isAsked(position))
+                asked.positions.push_back(position);
+        }
+        if (!asked.positions.empty())
+            m_sections.push_back(std::move(asked));
+    }
+}
+
+QWidget* WalkPane::makeSide()
+{
+    const Theme& theme = themeOf(*this);
+    auto* side = new QWidget;
+    side->setFixedWidth(theme.px(sideWidth));
+    auto* column = new QVBoxLayout(side);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(theme.space(Space::Close));
+    const Draft& draft = m_hand.walk().draft();
+    auto* title = new WrapLabel(RoundText::title(draft.kind, draft.shift), TextRole::Body);
+    title->setTone(Tone::Soft);
+    title->setWeight(TextWeight::SemiBold);
+    QString who = RoundText::walker(draft, m_times, m_ward.now());
+    if (m_ward.view()) {
+        if (const QString late = RoundText::late(draft, m_ward.view()->shift, m_times); !late.isEmpty())
+            who += QStringLiteral(". ") + late;
+    }
+    auto* walker = new WrapLabel(who, TextRole::Small);
+    walker->setTone(Tone::Hint);
+    m_list = new SectionList;
+    m_list->setObjectName(QStringLiteral("sectionList"));
+    m_standing = new StandingSheet;
+    auto* leave = new QPushButton(tr("Leave it for now"));
+    leave->setObjectName(QStringLiteral("leaveButton"));
+    leave->setFocusPolicy(Qt::TabFocus);
+    column->addWidget(title);
+    column->addWidget(walker);
+    column->addWidget(m_list);
+    column->addSpacing(theme.space(Space::Close));
+    column->addWidget(m_standing);
+    column->addWidget(leave, 0, Qt::AlignLeft);
+    column->addStretch(1);
+    connect(m_list, &SectionList::sectionChosen, this, &WalkPane::chooseSection);
+    connect(m_list, &PaintedList::activated, this, [this](int section) {
+        chooseSection(section);
+        resume();
+    });
+    connect(leave, &QPushButton::clicked, this, &WalkPane::leaveWanted);
+    return side;
+}
+
+QWidget* WalkPane::makeMain()
+{
+    const Theme& theme = themeOf(*this);
+    auto* main = new QWidget;
+    auto* column = new QVBoxLayout(main);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(theme.space(Space::Close));
+    m_heading = new WrapLabel({}, TextRole::Body);
+    m_heading->setTone(Tone::Soft);
+    m_heading->setWeight(TextWeight::SemiBold);
+    m_heading->setObjectName(QStringLiteral("sectionHeading"));
+    m_sectionBox = new QComboBox;
+    m_sectionBox->setObjectName(QStringLiteral("sectionComboBox"));
+    m_sectionBox->setAccessibleName(tr("Section"));
+    m_standingAbove = new StandingSheet;
+    m_standingAbove->setPadding(Space::Close);
+    m_pages = new QStackedWidget;
+    m_finish
+        = new FinishBar(m_hand.kind() == RoundKind::Shift ? tr("Finish the round") : tr("Finish the check"));
+    column->addWidget(m_standingAbove);
+    column->addWidget(m_sectionBox);
+    column->addWidget(m_heading);
+    column->addWidget(makeTrouble());
+    column->addWidget(m_pages, 1);
+    column->addWidget(m_finish);
+    connect(m_sectionBox, &QComboBox::activated, this, [this](int section) {
+        chooseSection(section);
+        resume();
+    });
+    connect(m_finish, &FinishBar::finishWanted, this, &WalkPane::finishWanted);
+    connect(m_finish, &FinishBar::goOnWanted, this, &WalkPane::resume);
+    return main;
+}
+
+QWidget* WalkPane::makeTrouble()
+{
+    m_troubleWords = new WrapLabel;
+    m_troubleWords->setTone(Tone::Warning);
+    m_troubleWords->setObjectName(QStringLiteral("troubleWords"));
+    auto* again = new QPushButton(tr("Keep it now"));
+    again->setObjectName(QStringLiteral("keepAgainButton"));
+    again->setFocusPolicy(Qt::TabFocus);
+    auto* row = new FoldingRow;
+    row->setSpacing(themeOf(*this).space(Space::Near));
+    row->addWidget(m_troubleWords, 1, Qt::AlignVCenter);
+    row->addWidget(again, 0, Qt::AlignVCenter);
+    connect(again, &QPushButton::clicked, &m_hand, &WalkInHand::keepAgain);
+    m_trouble = row;
+    return row;
+}
+
+void WalkPane::showTrouble()
+{
+    const auto& trouble = m_hand.trouble();
+    m_trouble->setVisible(trouble.has_value());
+    if (trouble)
+        m_troubleWords->setText(tr("%1 %2 The answers are held here and kept with the next one.")
+                                    .arg(ErrorText::sentence(*trouble), ErrorText::advice(*trouble)));
+}
+
+SectionPage& WalkPane::page(std::size_t section)
+{
+    AskedSection& asked = m_sections[section];
+    if (asked.page == nullptr) {
+        asked.page = new SectionPage(m_hand, m_scene, asked.positions);
+        m_pages->addWidget(asked.page);
+        connect(asked.page, &SectionPage::moveWanted, this, &WalkPane::move);
+        connect(asked.page, &SectionPage::answered, this, [this](std::size_t position, bool goOn) {
+            showProgress();
+            if (goOn)
+                move(position, CardMove::NextOpen);
+        });
+        for (const std::size_t position : asked.positions)
+            connect(asked.page->card(position), &ItemCard::activated, this,
+                [this, position] { m_at = position; });
+    }
+    return *asked.page;
+}
+
+std::size_t WalkPane::sectionOf(std::size_t position) const
+{
+    const auto found = std::find_if(m_sections.begin(), m_sections.end(), [&](const AskedSection& asked) {
+        return std::find(asked.positions.begin(), asked.positions.end(), position) != asked.positions.end();
+    });
+    return found == m_sections.end() ? 0 : static_cast<std::size_t>(found - m_sections.begin());
+}
+
+void WalkPane::openSection(std::size_t section)
+{
+    m_section = section;
+    m_pages->setCurrentWidget(&page(section));
+    const QSignalBlocker quiet(m_list);
+    m_list->setCursorAt(static_cast<int>(section));
+    m_sectionBox->setCurrentIndex(static_cast<int>(section));
+    m_heading->setText(tr("%1 · %n item(s)", nullptr, static_cast<int>(m_sections[section].positions.size()))
+                           .arg(m_sections[section].title));
+    m_finish->setVisible(section + 1 == m_sections.size());
+}
+
+void WalkPane::chooseSection(int section)
+{
+    if (section < 0 || section >= static_cast<int>(m_sections.size())
+        || static_cast<std::size_t>(section) == m_section)
+        return;
+    openSection(static_cast<std::size_t>(section));
+    m_at.reset();
+}
+
+ItemCard* WalkPane::showItem(std::size_t position)
+{
+    if (const std::size_t section = sectionOf(position); section != m_section)
+        openSection(section);
+    return page(m_section).card(position);
+}
+
+void WalkPane::goTo(std::size_t position)
+{
+    if (ItemCard* card = showItem(position))
+        card->takeFocus();
+    m_at = position;
+}
+
+void WalkPane::start()
+{
+    if (const auto open = m_hand.nextOpen(std::nullopt))
+        goTo(*open);
+    else
+        goToFinish();
+}
+
+void WalkPane::resume()
+{
+    if (m_at && sectionOf(*m_at) == m_section)
+        return goTo(*m_at);
+    const auto& positions = m_sections[m_section].positions;
+    const auto open = std::find_if(
+        positions.begin(), positions.end(), [this](std::size_t p) { return m_hand.isOpen(p); });
+    goTo(open == positions.end() ? positions.front() : *open);
+}
+
+void WalkPane::move(std::size_t position, CardMove move)
+{
+    switch (move) {
+    case CardMove::Previous:
+        return step(position, -1);
+    case CardMove::Next:
+        return step(position, 1);
+    case CardMove::PreviousSection:
+        return stepSection(-1);
+    case CardMove::NextSection:
+        return stepSection(1);
+    case CardMove::NextOpen:
+        break;
+    }
+    if (const auto open = m_hand.nextOpen(position); open && *open != position)
+        goTo(*open);
+    else if (!open)
+        goToFinish();
+}
+
+void WalkPane::step(std::size_t position, int by)
+{
+    const auto& asked = m_hand.walk().draft().asked;
+    const auto here = std::find(asked.begin(), asked.end(), position);
+    if (by < 0)
+        return here == asked.begin() ? m_list->setFocus(Qt::BacktabFocusReason) : goTo(*(here - 1));
+    if (here + 1 != asked.end())
+        return goTo(*(here + 1));
+    m_finish->takeFocus();
+}
+
+void WalkPane::stepSection(int by)
+{
+    const int wanted = static_cast<int>(m_section) + by;
+    if (wanted < 0 || wanted >= static_cast<int>(m_sections.size()))
+        return;
+    openSection(static_cast<std::size_t>(wanted));
+    m_at.reset();
+    resume();
+}
+
+void WalkPane::goToFinish()
+{
+    if (m_section + 1 != m_sections.size())
+        openSection(m_sections.size() - 1);
+    m_finish->show();
+    m_finish->takeFocus();
+}
+
+void WalkPane::finishByKey()
+{
+    m_finish->show();
+    m_finish->finish();
+}
+
+void WalkPane::setFinishFault(const QString& text)
+{
+    m_finish->show();
+    m_finish->setFault(text);
+}
+
+void WalkPane::showProgress()
+{
+    std::vector<SectionEntry> entries;
+    QStringList names;
+    for (const AskedSection& asked : m_sections) {
+        const auto open = std::count_if(asked.positions.begin(), asked.positions.end(),
+            [this](std::size_t p) { return m_hand.isOpen(p); });
+        const int total = static_cast<int>(asked.positions.size());
+        entries.push_back({.name = asked.title, .done = total - static_cast<int>(open), .total = total});
+        names << tr("%1 · %2 of %3").arg(asked.title).arg(entries.back().done).arg(total);
+    }
+    const QSignalBlocker quiet(m_list);
+    if (m_list->itemCount() != static_cast<int>(entries.size())) {
+        m_list->setSections(entries);
+        m_list->setCursorAt(static_cast<int>(m_section));
+        m_sectionBox->addItems(names);
+    }
+    for (int i = 0; i < m_list->itemCount(); ++i) {
+        m_list->setProgress(i, entries[static_cast<std::size_t>(i)].done);
+        m_sectionBox->setItemText(i, names.at(i));
+    }
+    const auto open = m_hand.walk().open().size();
+    const Verdict verdict = m_hand.walk().verdict(m_ward.now());
+    const QString sentence
+        = VerdictText(m_ward.language(), m_times).forming(m_hand.checklist(), verdict, open);
+    m_standing->setStanding(verdict.state, sentence);
+    m_standingAbove->setStanding(verdict.state, sentence);
+    m_finish->setOpen(static_cast<int>(open));
+}
+
+void WalkPane::tick()
+{
+    if (!isVisible())
+        return;
+    if (SectionPage* shown = m_sections[m_section].page)
+        shown->tick();
+    showProgress();
+}
+
+void WalkPane::resizeEvent(QResizeEvent* event)
+{
+    const bool beside = width() >= themeOf(*this).px(sideBySideWidth);
+    m_side->setVisible(beside);
+    m_heading->setVisible(beside);
+    m_sectionBox->setVisible(!beside);
+    m_standingAbove->setVisible(!beside);
+    QWidget::resizeEvent(event);
+}
+
+}
