@@ -121,32 +121,52 @@ void append(std::string& out, const Json& json)
         out += "null";
 }
 
-Result<void> refuse(const std::string& path, const char* why)
+/** What is wrong and where; the path grows on the way out, so that a sound body costs nothing for it. */
+struct BodyFault
 {
-    return fail(ErrorCode::InvalidArgument, (path.empty() ? "body" : "body" + path) + ": " + why);
+    std::string path;
+    const char* why;
+};
+
+std::optional<BodyFault> faultOf(const Json& json);
+
+std::optional<BodyFault> faultIn(const Json::Array& array)
+{
+    for (std::size_t i = 0; i < array.size(); ++i)
+        if (auto fault = faultOf(array[i])) {
+            fault->path.insert(0, '[' + std::to_string(i) + ']');
+            return fault;
+        }
+    return std::nullopt;
 }
 
-Result<void> check(const Json& json, const std::string& path)
+std::optional<BodyFault> faultIn(const Json::Object& object)
+{
+    for (const JsonMember& member : object) {
+        if (!isUtf8(member.name))
+            return BodyFault{.path = {}, .why = "a name is not UTF-8"};
+        if (auto fault = faultOf(member.value)) {
+            fault->path.insert(0, '.' + member.name);
+            return fault;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<BodyFault> faultOf(const Json& json)
 {
     if (std::holds_alternative<double>(json.value))
-        return refuse(path, "a record holds integers and decimal strings, no floating point");
+        return BodyFault{.path = {}, .why = "a record holds integers and decimal strings, no floating point"};
     if (const auto* integer = json.asInteger(); integer != nullptr)
         if (*integer > largestExact || *integer < -largestExact)
-            return refuse(path, "an integer beyond 2^53 - 1 is not exact in every reader");
+            return BodyFault{.path = {}, .why = "an integer beyond 2^53 - 1 is not exact in every reader"};
     if (const auto* text = json.asString(); text != nullptr && !isUtf8(*text))
-        return refuse(path, "the text is not UTF-8");
+        return BodyFault{.path = {}, .why = "the text is not UTF-8"};
     if (const auto* array = json.asArray())
-        for (std::size_t i = 0; i < array->size(); ++i)
-            if (auto sound = check((*array)[i], path + '[' + std::to_string(i) + ']'); !sound)
-                return sound;
+        return faultIn(*array);
     if (const auto* object = json.asObject())
-        for (const JsonMember& member : *object) {
-            if (!isUtf8(member.name))
-                return refuse(path, "a name is not UTF-8");
-            if (auto sound = check(member.value, path + '.' + member.name); !sound)
-                return sound;
-        }
-    return {};
+        return faultIn(*object);
+    return std::nullopt;
 }
 
 /** Length of the UTF-8 sequence at the start of `text`, 0 when it is none. */
@@ -214,7 +234,12 @@ std::string canonicalText(const Json& value)
     return out;
 }
 
-Result<void> checkBody(const Json& body) { return check(body, {}); }
+Result<void> checkBody(const Json& body)
+{
+    if (const auto fault = faultOf(body))
+        return fail(ErrorCode::InvalidArgument, "body" + fault->path + ": " + fault->why);
+    return {};
+}
 
 bool isUtf8(std::string_view text)
 {

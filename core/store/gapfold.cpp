@@ -1,39 +1,59 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/gapfold.h"
 
+#include <algorithm>
+#include <tuple>
+
 namespace cradlepost {
 
-std::vector<Finding> findingsOf(
-    const std::string& unit, const Checklist& checklist, const RoundRecord& round, const RecordId& id)
+RoundFindings findingsOf(const RoundRecord& round, const RecordId& id)
 {
-    std::vector<Finding> findings;
+    return {.id = id,
+        .checklist = round.checklist,
+        .version = round.version,
+        .outcomes = round.outcomes,
+        .gaps = round.gaps,
+        .slot = round.shift.slot(),
+        .finished = round.finished,
+        .shiftEnds = round.shift.ends};
+}
+
+void forEachFinding(const std::string& unit, const Checklist& checklist, const RoundFindings& round,
+    const std::function<bool(const std::string&)>& isOpen, const std::function<void(const Finding&)>& take)
+{
     auto reason = round.gaps.begin();
     std::size_t position = 0;
     for (const Section& section : checklist.sections) {
         for (const Item& item : section.items) {
-            const auto outcome = static_cast<Outcome>(round.outcomes.at(position++));
-            if (outcome == Outcome::NotChecked)
+            const auto outcome = static_cast<Outcome>(round.outcomes[position++]);
+            if (outcome == Outcome::NotChecked || (outcome != Outcome::Gap && !isOpen(item.id)))
                 continue;
-            findings.push_back({.unit = unit,
+            take({.unit = unit,
                 .item = item.id,
                 .outcome = outcome,
                 .severity = item.severity,
                 .reason = outcome == Outcome::Gap ? *reason++ : Reason{},
-                .slot = round.shift.slot(),
+                .slot = round.slot,
                 .at = round.finished,
-                .shiftEnds = round.shift.ends,
-                .record = id});
+                .shiftEnds = round.shiftEnds,
+                .record = round.id});
         }
     }
-    return findings;
+}
+
+void GapFold::take(const Checklist& checklist, const RoundFindings& round)
+{
+    const auto isOpen = [this](const std::string& item) {
+        const auto gaps = m_byItem.find(item);
+        return gaps != m_byItem.end() && !gaps->second.empty() && gaps->second.back().isOpen();
+    };
+    forEachFinding(m_unit, checklist, round, isOpen, [this](const Finding& finding) { take(finding); });
 }
 
 void GapFold::take(const Finding& finding)
 {
     auto& gaps = m_byItem[finding.item];
     const bool goesOn = !gaps.empty() && gaps.back().isOpen();
-    if (!goesOn && finding.outcome != Outcome::Gap)
-        return;
     auto carried
         = carry(goesOn ? std::optional(gaps.back()) : std::nullopt, static_cast<int>(gaps.size()), finding);
     if (!carried)
@@ -63,6 +83,8 @@ std::vector<Gap> GapFold::gaps() const
     std::vector<Gap> all;
     for (const auto& [item, gaps] : m_byItem)
         all.insert(all.end(), gaps.begin(), gaps.end());
+    std::sort(all.begin(), all.end(),
+        [](const Gap& a, const Gap& b) { return std::tie(a.item, a.nth) < std::tie(b.item, b.nth); });
     return all;
 }
 

@@ -60,6 +60,26 @@ Gap gapIn(const Statement& row)
     return gap;
 }
 
+void bindReason(Statement& statement, const Gap& gap)
+{
+    statement.bind(codeName(gap.severity))
+        .bind(codeName(gap.reason.code))
+        .bind(gap.reason.value)
+        .bind(gap.reason.limit)
+        .bind(gap.reason.part)
+        .bind(gap.reason.readyAt);
+}
+
+void bindCourse(Statement& statement, const Gap& gap)
+{
+    statement.bind(gap.found).bind(gap.lastFound).bind(gap.closedSlot).bind(gap.closedAt);
+    if (gap.closedBy)
+        statement.bind(gap.closedBy->station).bind(gap.closedBy->seq);
+    else
+        statement.bindNull().bindNull();
+    statement.bind(gap.closedAsNotApplicable ? 1 : 0).bind(gap.owner).bind(gap.due).bind(gap.remark);
+}
+
 std::vector<Gap> gapsIn(Statement& rows)
 {
     std::vector<Gap> gaps;
@@ -70,38 +90,28 @@ std::vector<Gap> gapsIn(Statement& rows)
 
 }
 
-void GapTable::put(const Gap& gap)
+void GapTable::insert(const Gap& gap)
 {
-    m_database.prepare("DELETE FROM gap WHERE unit = ? AND item = ? AND nth = ?")
-        .bind(gap.unit)
-        .bind(gap.item)
-        .bind(gap.nth)
-        .run();
     static const std::string text = "INSERT INTO gap (" + columns
         + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
-    Statement insert = m_database.prepare(text);
-    insert.bind(gap.unit)
-        .bind(gap.item)
-        .bind(gap.nth)
-        .bind(codeName(gap.severity))
-        .bind(codeName(gap.reason.code))
-        .bind(gap.reason.value)
-        .bind(gap.reason.limit)
-        .bind(gap.reason.part)
-        .bind(gap.reason.readyAt)
-        .bind(gap.openedSlot)
-        .bind(gap.openedAt)
-        .bind(gap.openedBy.station)
-        .bind(gap.openedBy.seq)
-        .bind(gap.found)
-        .bind(gap.lastFound)
-        .bind(gap.closedSlot)
-        .bind(gap.closedAt);
-    if (gap.closedBy)
-        insert.bind(gap.closedBy->station).bind(gap.closedBy->seq);
-    else
-        insert.bindNull().bindNull();
-    insert.bind(gap.closedAsNotApplicable ? 1 : 0).bind(gap.owner).bind(gap.due).bind(gap.remark).run();
+    Statement statement = m_database.prepare(text);
+    statement.bind(gap.unit).bind(gap.item).bind(gap.nth);
+    bindReason(statement, gap);
+    statement.bind(gap.openedSlot).bind(gap.openedAt).bind(gap.openedBy.station).bind(gap.openedBy.seq);
+    bindCourse(statement, gap);
+    statement.run();
+}
+
+void GapTable::update(const Gap& gap)
+{
+    Statement statement = m_database.prepare(
+        "UPDATE gap SET severity = ?, reason = ?, reason_value = ?, reason_limit = ?, reason_part = ?, "
+        "reason_ready_at = ?, found = ?, last_found = ?, closed_slot = ?, closed_at = ?, closed_station = ?, "
+        "closed_seq = ?, closed_as_not_applicable = ?, owner = ?, due = ?, remark = ? "
+        "WHERE unit = ? AND item = ? AND nth = ?");
+    bindReason(statement, gap);
+    bindCourse(statement, gap);
+    statement.bind(gap.unit).bind(gap.item).bind(gap.nth).run();
 }
 
 void GapTable::drop(const std::string& unit)
@@ -111,7 +121,7 @@ void GapTable::drop(const std::string& unit)
 
 std::vector<Gap> GapTable::open(const std::string& unit) const
 {
-    Statement rows = m_database.prepare(select + "closed_at IS NULL ORDER BY item, nth");
+    Statement rows = m_database.prepare(select + "closed_at IS NULL ORDER BY due, item");
     rows.bind(unit);
     return gapsIn(rows);
 }

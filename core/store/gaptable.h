@@ -23,7 +23,9 @@ public:
     {
     }
 
-    void put(const Gap& gap);
+    void insert(const Gap& gap);
+    /** Everything but how it opened, which does not change. */
+    void update(const Gap& gap);
     void drop(const std::string& unit);
     [[nodiscard]] std::vector<Gap> open(const std::string& unit) const;
     [[nodiscard]] std::vector<Gap> closedSince(const std::string& unit, Instant since) const;

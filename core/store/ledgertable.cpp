@@ -2,6 +2,10 @@
 #include "core/store/ledgertable.h"
 
 #include "core/store/failure.h"
+#include "core/store/packing.h"
+
+#include <QByteArray>
+#include <QVariant>
 
 namespace cradlepost {
 
@@ -9,6 +13,20 @@ namespace {
 
 std::string nameOf(const RecordId& id) { return "record " + id.station + '/' + std::to_string(id.seq); }
 
+std::optional<std::string> bodyIn(const Statement& row, int column)
+{
+    const QByteArray bytes = row.value(column).toByteArray();
+    return unpacked(
+        {reinterpret_cast<const unsigned char*>(bytes.data()), static_cast<std::size_t>(bytes.size())});
+}
+
+[[noreturn]] void refuseBody(const RecordId& id)
+{
+    refuse(ErrorCode::Damaged, nameOf(id) + ": the body cannot be unpacked",
+        "Run verify, then restore a backup.");
+}
+
+/** A body that cannot be unpacked comes out empty: no hash fits that. */
 Record recordIn(const Statement& row)
 {
     return {.station = row.text(0),
@@ -17,7 +35,7 @@ Record recordIn(const Statement& row)
         .kind = row.text(3),
         .madeAt = row.time(4),
         .actor = row.text(5),
-        .body = row.text(6),
+        .body = bodyIn(row, 6).value_or(""),
         .prev = row.bytes<32>(7),
         .hash = row.bytes<32>(8),
         .signature = row.bytes<64>(9)};
@@ -64,7 +82,7 @@ void LedgerTable::insert(const Record& record)
         .bind(record.kind)
         .bind(record.madeAt)
         .bind(record.actor)
-        .bind(record.body)
+        .bind(std::span<const unsigned char>(packed(record.body)))
         .bind(std::span<const unsigned char>(record.prev))
         .bind(std::span<const unsigned char>(record.hash))
         .bind(std::span<const unsigned char>(record.signature))
@@ -79,7 +97,10 @@ Record LedgerTable::read(const RecordId& id) const
     row.bind(id.station).bind(id.seq);
     if (!row.next())
         refuse(ErrorCode::NotFound, nameOf(id) + " is not in the ledger");
-    return recordIn(row);
+    Record record = recordIn(row);
+    if (record.body.empty())
+        refuseBody(id);
+    return record;
 }
 
 std::string LedgerTable::body(const RecordId& id) const
@@ -88,7 +109,10 @@ std::string LedgerTable::body(const RecordId& id) const
     row.bind(id.station).bind(id.seq);
     if (!row.next())
         refuse(ErrorCode::NotFound, nameOf(id) + " is not in the ledger");
-    return row.text(0);
+    auto body = bodyIn(row, 0);
+    if (!body)
+        refuseBody(id);
+    return std::move(*body);
 }
 
 Instant LedgerTable::madeAt(const RecordId& id) const

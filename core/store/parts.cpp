@@ -34,7 +34,7 @@ RecordId Store::Parts::append(
         .prev = tip.hash};
     seal(record, station);
     ledger.insert(record);
-    projector.apply(record);
+    projector.apply(record, body);
     return {.station = record.station, .seq = record.seq};
 }
 

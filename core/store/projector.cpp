@@ -4,7 +4,6 @@
 #include "core/checklist/reader.h"
 #include "core/store/bodies.h"
 #include "core/store/failure.h"
-#include "core/store/gapfold.h"
 #include "core/store/recordkind.h"
 
 #include <algorithm>
@@ -20,6 +19,25 @@ bool isOfTheBody(const Error& error)
         || error.code == ErrorCode::AlreadyExists;
 }
 
+std::vector<PositionReading> measuredIn(const RoundRecord& round)
+{
+    std::vector<PositionReading> readings;
+    for (std::size_t i = 0; i < round.answers.size(); ++i) {
+        const auto* measured = std::get_if<Measured>(&round.answers[i]);
+        if (measured != nullptr && round.outcomes[i] != 'u')
+            readings.push_back({.position = i, .thousandths = measured->value.thousandths});
+    }
+    return readings;
+}
+
+}
+
+const std::vector<ProjectionTable>& projectionTables()
+{
+    static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
+        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"gap", 3}, {"gap_action", 4},
+        {"gap_progress", 1}};
+    return tables;
 }
 
 Projector::Projector(Database& ledger, Database& target)
@@ -28,64 +46,67 @@ Projector::Projector(Database& ledger, Database& target)
     , m_units(target)
     , m_checklists(ledger, target)
     , m_rounds(target)
-    , m_gaps(target)
+    , m_gaps(ledger, target, m_checklists)
 {
 }
 
-const std::vector<ProjectionTable>& projectionTables()
-{
-    static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
-        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"reading", 5}, {"gap", 3},
-        {"gap_action", 4}, {"gap_progress", 1}};
-    return tables;
-}
+void Projector::apply(const Record& record, const Json& body) { applyBody(record, body, originOf(record)); }
 
-void Projector::apply(const Record& record)
-{
-    const Origin origin = originOf(record);
-    applyBody(record, need(parseJson(record.body)), origin);
-}
-
-void Projector::replay()
+void Projector::beginReplay()
 {
     for (const ProjectionTable& table : projectionTables())
         m_target.run(std::string("DELETE FROM ") + table.name);
     m_checklists.forget();
-    m_later.emplace();
+    m_gaps.postpone();
+    m_replaying = true;
+}
+
+void Projector::replay(const Record& record, const Json& body)
+{
+    const Origin origin = originOf(record);
+    const auto applied = attempt([&] { applyBody(record, body, origin); });
+    if (!applied && !isOfTheBody(applied.error()))
+        throw Failure{applied.error()};
+}
+
+void Projector::endReplay()
+{
+    m_gaps.carryPostponed();
+    m_replaying = false;
+    m_before.reset();
+}
+
+void Projector::replayAll()
+{
+    beginReplay();
     m_ledger.forEach([this](const Record& record) {
-        const Origin origin = originOf(record);
         const auto body = parseJson(record.body);
-        const auto applied = attempt([&] { applyBody(record, need(body), origin); });
-        if (!applied && !isOfTheBody(applied.error()))
-            throw Failure{applied.error()};
+        replay(record, body ? *body : Json());
     });
-    const auto units = *std::exchange(m_later, std::nullopt);
-    m_latest.reset();
-    for (const std::string& unit : units)
-        carryAnew(unit);
+    endReplay();
 }
 
 Origin Projector::originOf(const Record& record)
 {
     const RecordId id{.station = record.station, .seq = record.seq};
-    std::optional<Instant> latest;
-    if (m_latest && m_latest->first == RecordId{.station = record.station, .seq = record.seq - 1}) {
-        latest = m_latest->second;
-    } else if (record.seq > 1) {
+    const RecordId before{.station = record.station, .seq = record.seq - 1};
+    Instant latest = record.madeAt;
+    if (m_before && m_before->id == before) {
+        latest = m_before->latest;
+    } else if (before.seq > 0) {
         Statement row = m_target.prepare("SELECT latest FROM clock_back WHERE station = ? AND seq = ?");
-        row.bind(record.station).bind(record.seq - 1);
-        latest
-            = row.next() ? row.time(0) : m_ledger.madeAt({.station = record.station, .seq = record.seq - 1});
+        row.bind(before.station).bind(before.seq);
+        latest = row.next() ? row.time(0) : m_ledger.madeAt(before);
     }
-    const Instant at = latest ? std::max(*latest, record.madeAt) : record.madeAt;
+    const Instant at = std::max(latest, record.madeAt);
     if (at > record.madeAt)
         m_target.prepare("INSERT INTO clock_back (station, seq, latest) VALUES (?, ?, ?)")
             .bind(record.station)
             .bind(record.seq)
             .bind(at)
             .run();
-    if (m_later)
-        m_latest.emplace(id, at);
+    if (m_replaying)
+        m_before.emplace(ChainEnd{.id = id, .latest = at});
     return {.at = at, .id = id};
 }
 
@@ -102,7 +123,7 @@ void Projector::applyBody(const Record& record, const Json& body, const Origin& 
     else if (record.kind == recordkind::round)
         applyRound(record, body, origin);
     else if (record.kind == recordkind::gapAction)
-        applyAction(record, body, origin);
+        m_gaps.take(record.unit, {.origin = origin, .what = need(gapActionFromBody(body))});
 }
 
 void Projector::applyAdoption(const Record& record, const Json& body, const Origin& origin)
@@ -114,12 +135,8 @@ void Projector::applyAdoption(const Record& record, const Json& body, const Orig
     if (!isNew)
         return;
     // Rounds of another station may have come before the document they were walked with.
-    for (const std::string& unit : m_rounds.unitsUsing(checklist.id, checklist.version)) {
-        if (m_later)
-            m_later->insert(unit);
-        else
-            carryAnew(unit);
-    }
+    for (const std::string& unit : m_rounds.unitsUsing(checklist.id, checklist.version))
+        m_gaps.carryAnew(unit);
 }
 
 void Projector::applyRound(const Record& record, const Json& body, const Origin& origin)
@@ -140,128 +157,9 @@ void Projector::applyRound(const Record& record, const Json& body, const Origin&
             .started = round.started,
             .finished = round.finished,
             .actor = record.actor},
-        setBack);
-    if (m_later) {
-        m_later->insert(record.unit);
-        return;
-    }
-    const Origin place{.at = round.finished + setBack, .id = origin.id};
-    if (comesLate(record.unit, place)) {
-        carryAnew(record.unit);
-        return;
-    }
-    if (const auto checklist = checklistOf(round)) {
-        putReadings(record.unit, *checklist, round, origin.id);
-        carryGaps(record.unit, *checklist, round, origin.id);
-    }
-    m_gaps.setProgress(record.unit, {.last = place, .held = 0});
-}
-
-void Projector::applyAction(const Record& record, const Json& body, const Origin& origin)
-{
-    const GapAction action = need(gapActionFromBody(body));
-    m_gaps.putAction(record.unit, origin);
-    if (m_later) {
-        m_later->insert(record.unit);
-        return;
-    }
-    if (comesLate(record.unit, origin)) {
-        carryAnew(record.unit);
-        return;
-    }
-    const auto gap = m_gaps.find(record.unit, action.item, action.nth);
-    if (gap)
-        m_gaps.put(withAction(*gap, action));
-    m_gaps.setProgress(record.unit, {.last = origin, .held = gap ? 0 : 1});
-}
-
-std::shared_ptr<const Checklist> Projector::checklistOf(const RoundRecord& round)
-{
-    auto checklist = m_checklists.find(round.checklist, round.version);
-    return checklist && checklist->itemCount() == round.outcomes.size() ? checklist : nullptr;
-}
-
-void Projector::putReadings(
-    const std::string& unit, const Checklist& checklist, const RoundRecord& round, const RecordId& id)
-{
-    std::size_t position = 0;
-    for (const Section& section : checklist.sections) {
-        for (const Item& item : section.items) {
-            const auto* measured = std::get_if<Measured>(&round.answers[position]);
-            if (measured != nullptr && round.outcomes[position] != 'u')
-                m_rounds.put(unit,
-                    Reading{.slot = round.shift.slot(),
-                        .id = id,
-                        .item = item.id,
-                        .thousandths = measured->value.thousandths});
-            ++position;
-        }
-    }
-}
-
-void Projector::carryGaps(
-    const std::string& unit, const Checklist& checklist, const RoundRecord& round, const RecordId& id)
-{
-    std::map<std::string, Gap> open;
-    for (Gap& gap : m_gaps.open(unit))
-        open.emplace(gap.item, std::move(gap));
-    for (const Finding& finding : findingsOf(unit, checklist, round, id)) {
-        const auto at = open.find(finding.item);
-        if (at == open.end() && finding.outcome != Outcome::Gap)
-            continue;
-        const auto carried = at != open.end()
-            ? carry(at->second, at->second.nth, finding)
-            : carry(std::nullopt, m_gaps.count(unit, finding.item), finding);
-        if (carried)
-            m_gaps.put(*carried);
-    }
-}
-
-bool Projector::comesLate(const std::string& unit, const Origin& origin) const
-{
-    const auto progress = m_gaps.progress(unit);
-    return progress && (progress->held > 0 || origin < progress->last);
-}
-
-void Projector::carryAnew(const std::string& unit)
-{
-    m_rounds.dropReadings(unit);
-    m_gaps.drop(unit);
-    struct Entry
-    {
-        Origin origin;
-        bool isRound;
-    };
-    std::vector<Entry> entries;
-    for (const RoundTable::Place& place : m_rounds.places(unit))
-        entries.push_back({.origin = {.at = place.at, .id = place.id}, .isRound = true});
-    for (const Origin& action : m_gaps.actions(unit))
-        entries.push_back({.origin = action, .isRound = false});
-    if (entries.empty())
-        return;
-    std::sort(
-        entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.origin < b.origin; });
-    GapFold fold;
-    for (const Entry& entry : entries) {
-        if (entry.isRound)
-            takeRound(fold, unit, entry.origin.id);
-        else
-            fold.take(need(gapActionFromBody(need(parseJson(m_ledger.body(entry.origin.id))))));
-    }
-    for (const Gap& gap : fold.gaps())
-        m_gaps.put(gap);
-    m_gaps.setProgress(unit, {.last = entries.back().origin, .held = fold.held()});
-}
-
-void Projector::takeRound(GapFold& fold, const std::string& unit, const RecordId& id)
-{
-    const RoundRecord round = need(roundFromBody(need(parseJson(m_ledger.body(id)))));
-    const auto checklist = checklistOf(round);
-    if (!checklist)
-        return;
-    putReadings(unit, *checklist, round, id);
-    for (const Finding& finding : findingsOf(unit, *checklist, round, id))
-        fold.take(finding);
+        measuredIn(round), setBack);
+    m_gaps.take(record.unit,
+        {.origin = {.at = round.finished + setBack, .id = origin.id}, .what = findingsOf(round, origin.id)});
 }
 
 }

@@ -4,6 +4,7 @@
 #include "core/store/failure.h"
 
 #include <algorithm>
+#include <charconv>
 #include <sqlite3.h>
 
 namespace cradlepost {
@@ -16,6 +17,12 @@ template <class T> T known(std::optional<T> value, const char* column)
         refuse(ErrorCode::Damaged, std::string("a round has an unknown code in column ") + column,
             "Run verify, then rebuild.");
     return *value;
+}
+
+[[noreturn]] void refuseReadings(const std::string& text)
+{
+    refuse(
+        ErrorCode::Damaged, "a round has readings that cannot be read: " + text, "Run verify, then rebuild.");
 }
 
 RoundRow roundIn(const Statement& row)
@@ -33,6 +40,35 @@ RoundRow roundIn(const Statement& row)
         .started = row.time(11),
         .finished = row.time(12),
         .actor = row.text(13)};
+}
+
+/** "0=26400 20=80000" */
+std::string textOf(const std::vector<PositionReading>& readings)
+{
+    std::string text;
+    for (const PositionReading& reading : readings)
+        text += (text.empty() ? "" : " ") + std::to_string(reading.position) + '='
+            + std::to_string(reading.thousandths);
+    return text;
+}
+
+std::vector<PositionReading> readingsFrom(const std::string& text)
+{
+    std::vector<PositionReading> readings;
+    const char* at = text.data();
+    const char* const end = at + text.size();
+    while (at < end) {
+        PositionReading reading;
+        const auto position = std::from_chars(at, end, reading.position);
+        if (position.ec != std::errc() || position.ptr == end || *position.ptr != '=')
+            refuseReadings(text);
+        const auto value = std::from_chars(position.ptr + 1, end, reading.thousandths);
+        if (value.ec != std::errc() || (value.ptr != end && *value.ptr != ' '))
+            refuseReadings(text);
+        readings.push_back(reading);
+        at = value.ptr + 1;
+    }
+    return readings;
 }
 
 struct Finalizer
@@ -70,13 +106,14 @@ void count(std::vector<std::array<int, 4>>& byPosition, std::string_view outcome
 
 }
 
-void RoundTable::put(const std::string& unit, const RoundRow& row, std::chrono::milliseconds setBack)
+void RoundTable::put(const std::string& unit, const RoundRow& row,
+    const std::vector<PositionReading>& readings, std::chrono::milliseconds setBack)
 {
     m_database
         .prepare(
             "INSERT INTO round (unit, slot, station, seq, kind, checklist, version, outcomes, verdict, met, "
-            "applicable, readiness, started, finished, set_back, actor) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+            "applicable, readiness, started, finished, set_back, actor, readings) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
         .bind(unit)
         .bind(row.slot)
         .bind(row.id.station)
@@ -93,26 +130,8 @@ void RoundTable::put(const std::string& unit, const RoundRow& row, std::chrono::
         .bind(row.finished)
         .bind(std::int64_t{setBack.count()})
         .bind(row.actor)
+        .bind(textOf(readings))
         .run();
-}
-
-void RoundTable::put(const std::string& unit, const Reading& reading)
-{
-    m_database
-        .prepare(
-            "INSERT INTO reading (unit, item, slot, station, seq, thousandths) VALUES (?, ?, ?, ?, ?, ?)")
-        .bind(unit)
-        .bind(reading.item)
-        .bind(reading.slot)
-        .bind(reading.id.station)
-        .bind(reading.id.seq)
-        .bind(reading.thousandths)
-        .run();
-}
-
-void RoundTable::dropReadings(const std::string& unit)
-{
-    m_database.prepare("DELETE FROM reading WHERE unit = ?").bind(unit).run();
 }
 
 std::vector<RoundRow> RoundTable::range(const std::string& unit, Slot from, Slot to) const
@@ -155,20 +174,21 @@ bool RoundTable::has(const std::string& unit, Slot slot, const RecordId& id, Rou
     return row.next();
 }
 
-std::vector<Reading> RoundTable::readings(
-    const std::string& unit, const std::string& item, Slot from, Slot to) const
+std::vector<RoundTable::Measurements> RoundTable::measurements(
+    const std::string& unit, Slot from, Slot to) const
 {
-    std::vector<Reading> readings;
-    Statement row = m_database.prepare("SELECT slot, station, seq, thousandths FROM reading "
-                                       "WHERE unit = ? AND item = ? AND slot >= ? AND slot < ? "
-                                       "ORDER BY slot, station, seq");
-    row.bind(unit).bind(item).bind(from).bind(to);
+    std::vector<Measurements> all;
+    Statement row = m_database.prepare("SELECT slot, station, seq, checklist, version, readings FROM round "
+                                       "WHERE unit = ? AND slot >= ? AND slot < ? AND readings <> '' "
+                                       "ORDER BY slot, finished + set_back, station, seq");
+    row.bind(unit).bind(from).bind(to);
     while (row.next())
-        readings.push_back({.slot = row.integer(0),
+        all.push_back({.slot = row.integer(0),
             .id = {.station = row.text(1), .seq = row.integer(2)},
-            .item = item,
-            .thousandths = row.integer(3)});
-    return readings;
+            .checklist = row.text(3),
+            .version = row.number(4),
+            .readings = readingsFrom(row.text(5))});
+    return all;
 }
 
 std::vector<std::string> RoundTable::unitsUsing(const std::string& checklist, int version) const

@@ -6,7 +6,14 @@
 
 namespace cradlepost {
 
-/** The projections `round` and `reading`. */
+/** A measured value of a round, by the position of its item. */
+struct PositionReading
+{
+    std::size_t position = 0;
+    std::int64_t thousandths = 0;
+};
+
+/** The projection `round`. */
 class RoundTable
 {
 public:
@@ -16,17 +23,25 @@ public:
     }
 
     /** `setBack`: how far the clock was behind what the chain had seen, see Origin. */
-    void put(const std::string& unit, const RoundRow& row, std::chrono::milliseconds setBack);
-    void put(const std::string& unit, const Reading& reading);
-    void dropReadings(const std::string& unit);
+    void put(const std::string& unit, const RoundRow& row, const std::vector<PositionReading>& readings,
+        std::chrono::milliseconds setBack);
 
     [[nodiscard]] std::vector<RoundRow> range(const std::string& unit, Slot from, Slot to) const;
     /** Shift round, re-checks and checks of one shift, in the order they were finished. */
     [[nodiscard]] std::vector<RecordId> ofShift(const std::string& unit, Slot slot) const;
     [[nodiscard]] bool hasShiftRound(const std::string& unit, Slot slot) const;
     [[nodiscard]] bool has(const std::string& unit, Slot slot, const RecordId& id, RoundKind kind) const;
-    [[nodiscard]] std::vector<Reading> readings(
-        const std::string& unit, const std::string& item, Slot from, Slot to) const;
+    /** What was measured in one round. */
+    struct Measurements
+    {
+        Slot slot = 0;
+        RecordId id;
+        std::string checklist;
+        int version = 1;
+        std::vector<PositionReading> readings;
+    };
+    /** Of all rounds and checks with from <= slot < to in which something was measured. */
+    [[nodiscard]] std::vector<Measurements> measurements(const std::string& unit, Slot from, Slot to) const;
     /** Units with a round by this checklist version. */
     [[nodiscard]] std::vector<std::string> unitsUsing(const std::string& checklist, int version) const;
 

@@ -108,7 +108,7 @@ Result<Verified> Store::verify() const
 
 Result<void> Store::rebuild()
 {
-    return m_parts->inTransaction([&] { m_parts->projector.replay(); });
+    return m_parts->inTransaction([&] { m_parts->projector.replayAll(); });
 }
 
 Result<void> Store::backup(const std::string& to) const

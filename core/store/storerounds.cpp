@@ -53,8 +53,6 @@ Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& ro
     return m_parts->inTransaction([&] {
         m_parts->knownUnit(unit);
         checkAgainst(*m_parts->knownChecklist(round.checklist, round.version), round);
-        const Json body = toBody(round);
-        need(roundFromBody(body)); // what it could not read again later is not written
         const Slot slot = round.shift.slot();
         if (round.kind == RoundKind::Shift && m_parts->rounds.hasShiftRound(unit, slot))
             refuse(ErrorCode::AlreadyExists,
@@ -63,7 +61,7 @@ Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& ro
         if (round.over && !m_parts->rounds.has(unit, slot, *round.over, RoundKind::Shift))
             refuse(ErrorCode::NotFound,
                 "the round of " + nameOf(round.shift) + " that is re-checked is not there");
-        RecordId id = m_parts->append(recordkind::round, unit, body, actor);
+        RecordId id = m_parts->append(recordkind::round, unit, toBody(round), actor);
         m_parts->drafts.drop(unit, round.kind);
         return id;
     });
@@ -92,7 +90,20 @@ Result<SavedRound> Store::round(const RecordId& id) const
 Result<std::vector<Reading>> Store::readings(
     const std::string& unit, const std::string& item, Slot from, Slot to) const
 {
-    return attempt([&] { return m_parts->rounds.readings(unit, item, from, to); });
+    return attempt([&] {
+        std::vector<Reading> readings;
+        for (const auto& round : m_parts->rounds.measurements(unit, from, to)) {
+            const auto checklist = m_parts->projector.checklists().find(round.checklist, round.version);
+            const auto position = checklist ? checklist->position(item) : std::nullopt;
+            for (const PositionReading& reading : round.readings)
+                if (position == reading.position)
+                    readings.push_back({.slot = round.slot,
+                        .id = round.id,
+                        .item = item,
+                        .thousandths = reading.thousandths});
+        }
+        return readings;
+    });
 }
 
 Result<std::vector<Store::ItemTally>> Store::itemTallies(const std::string& unit, Slot from, Slot to) const

@@ -35,22 +35,23 @@ public:
     {
     }
 
-    void visit(const Record& record, Verified& out)
+    /** The body of a sound record; with a fault before or in it the fault stands in `out`. */
+    std::optional<Json> visit(const Record& record, Verified& out)
     {
-        if (out.fault)
-            return;
-        if (m_station != record.station)
+        if (!out.fault && m_station != record.station)
             begin(record.station, out);
         if (out.fault)
-            return;
-        if (auto fault = faultOf(record)) {
+            return std::nullopt;
+        Json body;
+        if (auto fault = faultOf(record, body)) {
             out.fault = Fault{.where = nameOf(record), .what = *fault};
-            return;
+            return std::nullopt;
         }
         noteTime(record, out);
         ++out.records;
         m_seq = record.seq;
         m_prev = record.hash;
+        return body;
     }
 
 private:
@@ -65,7 +66,7 @@ private:
             out.fault = Fault{.where = "station " + station, .what = "its public key is missing"};
     }
 
-    std::optional<std::string> faultOf(const Record& record) const
+    std::optional<std::string> faultOf(const Record& record, Json& body) const
     {
         if (record.seq != m_seq + 1)
             return "record " + std::to_string(m_seq + 1) + " is missing before it";
@@ -73,13 +74,14 @@ private:
             return "it does not follow the record before it (prev)";
         if (const auto sealed = checkSeal(record, *m_key); !sealed)
             return sealed.error().message;
-        const auto body = parseJson(record.body);
-        if (!body)
-            return "the body is no JSON: " + body.error().message;
-        if (canonicalText(*body) != record.body)
+        auto read = parseJson(record.body);
+        if (!read)
+            return "the body is no JSON: " + read.error().message;
+        if (canonicalText(*read) != record.body)
             return std::string("the body is not in canonical form");
-        if (const auto sound = checkBody(*body); !sound)
+        if (const auto sound = checkBody(*read); !sound)
             return sound.error().message;
+        body = std::move(*read);
         return std::nullopt;
     }
 
@@ -159,15 +161,20 @@ void verifyInto(Verified& out, Database& database)
     checkStations(ledger, out);
     if (out.fault)
         return;
-    ChainWalk walk(ledger);
-    ledger.forEach([&](const Record& record) { walk.visit(record, out); });
-    if (out.fault)
-        return;
     const auto replayed = Database::inMemory();
     migrate(*replayed, schemaSteps());
     {
         Transaction transaction(*replayed);
-        Projector(database, *replayed).replay();
+        Projector projector(database, *replayed);
+        ChainWalk walk(ledger);
+        projector.beginReplay();
+        ledger.forEach([&](const Record& record) {
+            if (const auto body = walk.visit(record, out))
+                projector.replay(record, *body);
+        });
+        if (out.fault)
+            return;
+        projector.endReplay();
         transaction.commit();
     }
     out.fault = compareProjections(database, *replayed);

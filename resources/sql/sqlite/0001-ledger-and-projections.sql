@@ -11,7 +11,8 @@ CREATE TABLE station (
     CHECK (length(public_key) = 32)
 ) STRICT;
 
--- Rows of about a kilobyte: an ordinary table, since WITHOUT ROWID would move them to overflow pages.
+-- Rows of almost a kilobyte: an ordinary table, since WITHOUT ROWID would move them to overflow pages.
+-- "body" is canonical JSON (RFC 8785), compressed (zlib, RFC 1950): a third of the size.
 CREATE TABLE record (
     station TEXT NOT NULL REFERENCES station (station),
     seq INTEGER NOT NULL,
@@ -19,7 +20,7 @@ CREATE TABLE record (
     kind TEXT NOT NULL,
     made_at INTEGER NOT NULL,
     actor TEXT NOT NULL,
-    body TEXT NOT NULL,
+    body BLOB NOT NULL,
     prev BLOB NOT NULL,
     hash BLOB NOT NULL,
     signature BLOB NOT NULL,
@@ -137,20 +138,11 @@ CREATE TABLE round (
     finished INTEGER NOT NULL,
     set_back INTEGER NOT NULL, -- milliseconds that the clock was behind what the chain had seen
     actor TEXT NOT NULL,
+    readings TEXT NOT NULL, -- measured values: "0=26400 20=80000", position of the item and thousandths
     PRIMARY KEY (unit, slot, station, seq),
     CHECK (length(outcomes) > 0 AND outcomes NOT GLOB '*[^mgnu]*'),
     CHECK (0 <= met AND met <= applicable AND applicable <= length(outcomes)),
     CHECK (readiness BETWEEN 0 AND 10000)
-) STRICT, WITHOUT ROWID;
-
-CREATE TABLE reading (
-    unit TEXT NOT NULL,
-    item TEXT NOT NULL,
-    slot INTEGER NOT NULL,
-    station TEXT NOT NULL,
-    seq INTEGER NOT NULL,
-    thousandths INTEGER NOT NULL,
-    PRIMARY KEY (unit, item, slot, station, seq)
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE gap (
@@ -181,7 +173,8 @@ CREATE TABLE gap (
     CHECK (nth > 0 AND found > 0)
 ) STRICT, WITHOUT ROWID;
 
-CREATE INDEX gap_open ON gap (unit) WHERE closed_at IS NULL;
+-- "due" makes the planner prefer it to the primary key, under which the closed gaps stand too.
+CREATE INDEX gap_open ON gap (unit, due) WHERE closed_at IS NULL;
 
 CREATE TABLE gap_action (
     unit TEXT NOT NULL,
