@@ -52,9 +52,9 @@ InkText::InkText(
         text += parts.at(i);
     }
     text.replace(u'\n', QChar::LineSeparator);
-    QTextOption option(QStyle::visualAlignment(direction, alignment) | Qt::AlignAbsolute);
+    m_alignment = QStyle::visualAlignment(direction, alignment);
+    QTextOption option;
     option.setTextDirection(textDirection(text, direction));
-    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     m_layout->setText(text);
     m_layout->setFont(font);
     m_layout->setTextOption(option);
@@ -70,45 +70,51 @@ bool InkText::isEmpty() const { return m_layout->text().isEmpty(); }
 
 int InkText::naturalWidth() const
 {
-    if (m_naturalWidth < 0) {
-        layOut(unbounded);
-        m_naturalWidth = static_cast<int>(std::ceil(m_layout->maximumWidth())) + 1;
-    }
+    measure();
     return m_naturalWidth;
 }
 
-/// Breaking anywhere would make the least width that of a letter, so it is asked with whole words.
 int InkText::widestWord() const
 {
-    if (isEmpty())
-        return 0;
-    if (m_widestWord < 0) {
-        const QTextOption kept = m_layout->textOption();
-        QTextOption whole = kept;
-        whole.setWrapMode(QTextOption::WordWrap);
-        m_layout->setTextOption(whole);
-        m_laidWidth = -1;
-        layOut(unbounded);
-        m_widestWord = static_cast<int>(std::ceil(m_layout->minimumWidth())) + 1;
-        m_layout->setTextOption(kept);
-        m_laidWidth = -1;
-    }
+    measure();
     return m_widestWord;
 }
 
-int InkText::height(int width) const { return layOut(width); }
-
 int InkText::baseline() const
 {
-    layOut(m_laidWidth > 0 ? m_laidWidth : unbounded);
-    return m_layout->lineCount() > 0 ? static_cast<int>(m_layout->lineAt(0).ascent()) : 0;
+    measure();
+    return m_ascent;
+}
+
+int InkText::height(int width) const
+{
+    measure();
+    if (width >= m_naturalWidth)
+        return m_lineHeight;
+    const auto known = m_heights.find(width);
+    if (known != m_heights.end())
+        return known->second;
+    layOut(width);
+    return m_heights[width];
 }
 
 int InkText::draw(QPainter& painter, const QRect& box) const
 {
-    const int height = layOut(box.width());
-    m_layout->draw(&painter, box.topLeft());
-    return height;
+    const int used = height(box.width());
+    if (isEmpty())
+        return used;
+    QPointF place = box.topLeft();
+    if (box.width() >= m_naturalWidth) {
+        layOut(unbounded);
+        const int spare = box.width() - m_naturalWidth;
+        place.rx() += m_alignment.testFlag(Qt::AlignRight) ? spare
+            : m_alignment.testFlag(Qt::AlignHCenter)       ? spare / 2
+                                                           : 0;
+    } else {
+        layOut(box.width());
+    }
+    m_layout->draw(&painter, place);
+    return used;
 }
 
 void InkText::drawMiddle(QPainter& painter, const QRect& box) const
@@ -117,10 +123,29 @@ void InkText::drawMiddle(QPainter& painter, const QRect& box) const
     draw(painter, box.adjusted(0, spare, 0, 0));
 }
 
-int InkText::layOut(int width) const
+/// Each layout shapes the text anew, and shaping is what costs; so the one line that most texts are is laid
+/// out once and gives all sizes, and only a text that wraps is laid out again.
+void InkText::measure() const
 {
-    if (width == m_laidWidth || isEmpty())
-        return m_laidHeight;
+    if (m_naturalWidth > 0 || isEmpty())
+        return;
+    layOut(unbounded);
+    m_naturalWidth = static_cast<int>(std::ceil(m_layout->maximumWidth())) + 1;
+    m_widestWord = static_cast<int>(std::ceil(m_layout->minimumWidth())) + 1;
+    m_lineHeight = m_heights[unbounded];
+    m_ascent = static_cast<int>(m_layout->lineAt(0).ascent());
+}
+
+void InkText::layOut(int width) const
+{
+    if (width == m_laidWidth)
+        return;
+    QTextOption option = m_layout->textOption();
+    const bool wraps = width != unbounded;
+    // Unbounded, the least width is asked, which has to be that of a word.
+    option.setWrapMode(wraps ? QTextOption::WrapAtWordBoundaryOrAnywhere : QTextOption::WordWrap);
+    option.setAlignment((wraps ? m_alignment : Qt::AlignLeft) | Qt::AlignAbsolute);
+    m_layout->setTextOption(option);
     double top = 0.0;
     m_layout->beginLayout();
     for (QTextLine line = m_layout->createLine(); line.isValid(); line = m_layout->createLine()) {
@@ -132,8 +157,7 @@ int InkText::layOut(int width) const
     }
     m_layout->endLayout();
     m_laidWidth = width;
-    m_laidHeight = static_cast<int>(std::ceil(top));
-    return m_laidHeight;
+    m_heights[width] = static_cast<int>(std::ceil(top));
 }
 
 const InkText& InkCache::text(

@@ -46,14 +46,18 @@ public:
     void drawMiddle(QPainter& painter, const QRect& box) const;
 
 private:
-    int layOut(int width) const;
+    void measure() const;
+    void layOut(int width) const;
 
     std::unique_ptr<QTextLayout> m_layout;
+    Qt::Alignment m_alignment; ///< as seen, mirrored already
     int m_lineGap = 0;
-    mutable int m_laidWidth = -1;
-    mutable int m_laidHeight = 0;
-    mutable int m_naturalWidth = -1;
-    mutable int m_widestWord = -1;
+    mutable int m_laidWidth = 0; ///< of the lines that m_layout holds now; 0 without
+    mutable int m_naturalWidth = 0;
+    mutable int m_widestWord = 0;
+    mutable int m_lineHeight = 0;
+    mutable int m_ascent = 0;
+    mutable std::map<int, int> m_heights; ///< of the widths at which it wraps
 };
 
 /// The texts of a widget, shaped once: layouts ask for sizes many times before anything is painted, and
