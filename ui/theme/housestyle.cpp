@@ -171,6 +171,7 @@ void HouseStyle::drawPrimitive(
         return paintPlate(*painter, option->rect, m_theme.roles.sheet, m_theme.roles.edge, 0);
     case PE_FrameDefaultButton:
     case PE_FrameButtonTool:
+    case PE_PanelScrollAreaCorner:
         return;
     default:
         return QProxyStyle::drawPrimitive(element, option, painter, widget);

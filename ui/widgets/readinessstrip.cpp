@@ -12,6 +12,32 @@ namespace cradlepost {
 namespace {
 constexpr int mostCellWidth = 44; // wider, and a row no longer reads as one
 constexpr double leastMarkBox = 13.0; // its disc is 8 px across
+
+/// Each mark painted once and then stamped: a strip has hundreds of them.
+class MarkStamps
+{
+public:
+    MarkStamps(int side, double ratio, const Roles& roles)
+        : m_side(side)
+        , m_ratio(ratio)
+        , m_roles(roles)
+    {
+    }
+
+    void paint(QPainter& painter, const QRect& box, Mark mark)
+    {
+        QPixmap& stamp = m_stamps[static_cast<std::size_t>(mark)];
+        if (stamp.isNull())
+            stamp = markPixmap(mark, m_side, m_ratio, m_roles);
+        painter.drawPixmap(box.center() - QPoint(m_side / 2, m_side / 2), stamp);
+    }
+
+private:
+    int m_side;
+    double m_ratio;
+    const Roles& m_roles;
+    std::array<QPixmap, std::size(allMarks)> m_stamps;
+};
 }
 
 ReadinessStrip::ReadinessStrip(QWidget* parent)
@@ -244,6 +270,7 @@ void ReadinessStrip::paintDays(QPainter& painter, const Grid& grid) const
 void ReadinessStrip::paintRows(QPainter& painter, const Grid& grid) const
 {
     const Theme& theme = themeOf(*this);
+    MarkStamps stamps(static_cast<int>(grid.markSide), devicePixelRatioF(), theme.roles);
     for (int row = 0; row < rowCount(); ++row) {
         const QRect name(0, grid.cellsTop + row * grid.rowHeight, grid.labelWidth, grid.rowHeight);
         painter.setPen(theme.roles.ink);
@@ -254,12 +281,8 @@ void ReadinessStrip::paintRows(QPainter& painter, const Grid& grid) const
             const QRect box = itemRect(index);
             if (isHovered(index))
                 painter.fillRect(box, theme.roles.accentWash);
-            if (const auto mark = cell(index).mark) {
-                const QPointF middle = QRectF(box).center();
-                const double half = grid.markSide / 2.0;
-                paintMark(painter, {middle.x() - half, middle.y() - half, grid.markSide, grid.markSide},
-                    *mark, theme.roles);
-            }
+            if (const auto mark = cell(index).mark)
+                stamps.paint(painter, box, *mark);
             if (showsRingAt(index))
                 paintFocusRing(painter, box.adjusted(1, 1, -1, -1), theme, 4);
         }
