@@ -3,6 +3,7 @@
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
 
+#include <array>
 #include <numeric>
 #include <QPainter>
 #include <QStyle>
