@@ -6,6 +6,7 @@
 #include <atomic>
 #include <QSqlDriver>
 #include <QSqlError>
+#include <QSqlResult>
 #include <QUrl>
 #include <QVariant>
 #include <sqlite3.h>
@@ -89,9 +90,11 @@ Database::~Database()
 
 std::unique_ptr<PreparedQuery> Database::prepareFresh(const std::string& sql)
 {
-    auto prepared = std::make_unique<PreparedQuery>(m_connection);
+    auto prepared = std::make_unique<PreparedQuery>(PreparedQuery{.query = QSqlQuery(m_connection)});
     if (!prepared->query.prepare(QString::fromStdString(sql)))
         throw lastFailure();
+    const QVariant handle = prepared->query.result()->handle();
+    prepared->handle = *static_cast<sqlite3_stmt* const*>(handle.constData());
     return prepared;
 }
 

@@ -4,21 +4,13 @@
 #include "core/store/failure.h"
 #include "core/store/packing.h"
 
-#include <QByteArray>
-#include <QVariant>
-
 namespace cradlepost {
 
 namespace {
 
 std::string nameOf(const RecordId& id) { return "record " + id.station + '/' + std::to_string(id.seq); }
 
-std::optional<std::string> bodyIn(const Statement& row, int column)
-{
-    const QByteArray bytes = row.value(column).toByteArray();
-    return unpacked(
-        {reinterpret_cast<const unsigned char*>(bytes.data()), static_cast<std::size_t>(bytes.size())});
-}
+std::optional<std::string> bodyIn(const Statement& row, int column) { return unpacked(row.blob(column)); }
 
 [[noreturn]] void refuseBody(const RecordId& id)
 {

@@ -3,8 +3,7 @@
 #include "core/store/projector.h"
 #include "core/store/verification.h"
 
-#include <QByteArray>
-#include <QVariant>
+#include <algorithm>
 
 namespace cradlepost {
 
@@ -57,52 +56,55 @@ private:
 };
 
 /** Below zero, zero, above zero; texts by their bytes, as the database orders them. */
-int order(const QVariant& a, const QVariant& b)
+int order(const Statement& a, const Statement& b, int column)
 {
-    if (a.typeId() == QMetaType::LongLong && b.typeId() == QMetaType::LongLong) {
-        const qlonglong x = a.toLongLong();
-        const qlonglong y = b.toLongLong();
+    if (a.type(column) == ColumnType::Integer && b.type(column) == ColumnType::Integer) {
+        const std::int64_t x = a.integer(column);
+        const std::int64_t y = b.integer(column);
         return x < y ? -1 : x > y ? 1 : 0;
     }
-    const QByteArray x = a.toString().toUtf8();
-    const QByteArray y = b.toString().toUtf8();
-    return x < y ? -1 : y < x ? 1 : 0;
+    return a.textView(column).compare(b.textView(column));
 }
 
 int orderOfKeys(const Statement& a, const Statement& b, int keys)
 {
     for (int i = 0; i < keys; ++i)
-        if (const int o = order(a.value(i), b.value(i)); o != 0)
+        if (const int o = order(a, b, i); o != 0)
             return o;
     return 0;
 }
 
-std::string shown(const QVariant& value)
+std::string shown(const Statement& row, int column)
 {
-    if (value.isNull())
+    static constexpr char digits[] = "0123456789abcdef";
+    if (row.isNull(column))
         return "nothing";
-    if (value.typeId() == QMetaType::QByteArray)
-        return value.toByteArray().toHex().toStdString();
-    return '\'' + value.toString().toStdString() + '\'';
+    if (row.type(column) != ColumnType::Bytes)
+        return '\'' + row.text(column) + '\'';
+    std::string hex;
+    for (const unsigned char byte : row.blob(column)) {
+        hex += digits[byte >> 4];
+        hex += digits[byte & 0xF];
+    }
+    return hex;
 }
 
-bool same(const QVariant& a, const QVariant& b)
+bool same(const Statement& a, const Statement& b, int column)
 {
-    if (a.isNull() || b.isNull())
-        return a.isNull() == b.isNull();
-    return a.typeId() == b.typeId() && a == b;
+    if (a.type(column) != b.type(column))
+        return false;
+    if (a.type(column) == ColumnType::Integer)
+        return a.integer(column) == b.integer(column);
+    return std::ranges::equal(a.blob(column), b.blob(column));
 }
 
 std::optional<Fault> compareRow(const Rows& found, const Rows& expected)
 {
-    for (int i = 0; i < expected.row().columns(); ++i) {
-        const QVariant is = found.row().value(i);
-        const QVariant should = expected.row().value(i);
-        if (!same(is, should))
+    for (int i = 0; i < expected.row().columns(); ++i)
+        if (!same(found.row(), expected.row(), i))
             return Fault{.where = expected.name(),
-                .what = "column " + expected.row().columnName(i) + " is " + shown(is) + ", should be "
-                    + shown(should)};
-    }
+                .what = "column " + expected.row().columnName(i) + " is " + shown(found.row(), i)
+                    + ", should be " + shown(expected.row(), i)};
     return std::nullopt;
 }
 

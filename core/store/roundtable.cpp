@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <charconv>
-#include <sqlite3.h>
 
 namespace cradlepost {
 
@@ -69,17 +68,6 @@ std::vector<PositionReading> readingsFrom(const std::string& text)
         at = value.ptr + 1;
     }
     return readings;
-}
-
-struct Finalizer
-{
-    void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
-};
-
-std::string_view textIn(sqlite3_stmt* row, int column)
-{
-    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(row, column));
-    return {text == nullptr ? "" : text, static_cast<std::size_t>(sqlite3_column_bytes(row, column))};
 }
 
 void count(std::vector<std::array<int, 4>>& byPosition, std::string_view outcomes)
@@ -214,32 +202,21 @@ std::vector<RoundTable::Place> RoundTable::places(const std::string& unit) const
 
 std::vector<RoundTable::VersionTally> RoundTable::tallies(const std::string& unit, Slot from, Slot to) const
 {
-    sqlite3_stmt* raw = nullptr;
-    if (sqlite3_prepare_v2(m_database.handle(),
-            "SELECT slot, checklist, version, outcomes FROM round "
-            "WHERE unit = ? AND slot >= ? AND slot < ? AND kind = 'shift'",
-            -1, &raw, nullptr)
-        != SQLITE_OK)
-        throw m_database.lastFailure();
-    const std::unique_ptr<sqlite3_stmt, Finalizer> statement(raw);
-    sqlite3_bind_text(raw, 1, unit.data(), static_cast<int>(unit.size()), SQLITE_STATIC);
-    sqlite3_bind_int64(raw, 2, from);
-    sqlite3_bind_int64(raw, 3, to);
     std::vector<VersionTally> tallies;
-    int step = SQLITE_ROW;
-    while ((step = sqlite3_step(raw)) == SQLITE_ROW) {
-        const std::string_view checklist = textIn(raw, 1);
-        const int version = sqlite3_column_int(raw, 2);
+    Statement row = m_database.prepare("SELECT slot, checklist, version, outcomes FROM round "
+                                       "WHERE unit = ? AND slot >= ? AND slot < ? AND kind = ?");
+    row.bind(unit).bind(from).bind(to).bind(codeName(RoundKind::Shift));
+    while (row.next()) {
+        const std::string_view checklist = row.textView(1);
+        const int version = row.number(2);
         auto at = std::find_if(tallies.begin(), tallies.end(),
             [&](const VersionTally& t) { return t.version == version && t.checklist == checklist; });
         if (at == tallies.end())
             at = tallies.insert(tallies.end(),
                 {.checklist = std::string(checklist), .version = version, .latest = 0, .byPosition = {}});
-        at->latest = std::max<Slot>(at->latest, sqlite3_column_int64(raw, 0));
-        count(at->byPosition, textIn(raw, 3));
+        at->latest = std::max<Slot>(at->latest, row.integer(0));
+        count(at->byPosition, row.textView(3));
     }
-    if (step != SQLITE_DONE)
-        throw m_database.lastFailure();
     return tallies;
 }
 

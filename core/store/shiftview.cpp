@@ -103,6 +103,20 @@ Result<ShiftView> shiftView(const Store& store, const std::string& unit, Instant
     return view;
 }
 
+std::optional<Item> itemNamed(const Store& store, const ShiftView& view, const std::string& id)
+{
+    if (const auto at = view.adopted.checklist.position(id))
+        return view.adopted.checklist.item(*at);
+    for (const RoundKind use : {RoundKind::PreBirth, RoundKind::AfterUse}) {
+        const auto adopted = store.checklistFor(view.unit.id, use, view.shift.date);
+        if (!adopted)
+            continue;
+        if (const auto at = adopted->checklist.position(id))
+            return adopted->checklist.item(*at);
+    }
+    return std::nullopt;
+}
+
 Result<std::vector<StripColumn>> strip(const Store& store, const ShiftView& view, int days)
 {
     Shift shift = view.calendar.shift(addDays(view.shift.date, 1 - days), 0);
@@ -114,15 +128,21 @@ Result<std::vector<StripColumn>> strip(const Store& store, const ShiftView& view
         if (row.kind == RoundKind::Shift)
             bySlot.emplace(row.slot, &row);
     }
+    std::map<std::pair<std::string, int>, Checklist> known;
     std::vector<StripColumn> columns;
     for (; shift.slot() <= view.shift.slot(); shift = view.calendar.next(shift)) {
         StripColumn column {.shift = shift, .sections = {}};
         if (const auto row = bySlot.find(shift.slot()); row != bySlot.end()) {
-            const auto walked = store.checklist(row->second->checklist, row->second->version);
-            if (!walked)
-                return tl::unexpected(walked.error());
-            column.sections = arranged(
-                view.adopted.checklist, *walked, sectionStates(*walked, row->second->outcomes));
+            const auto version = std::pair(row->second->checklist, row->second->version);
+            auto walked = known.find(version);
+            if (walked == known.end()) {
+                auto read = store.checklist(version.first, version.second);
+                if (!read)
+                    return tl::unexpected(read.error());
+                walked = known.emplace(version, std::move(*read)).first;
+            }
+            column.sections = arranged(view.adopted.checklist, walked->second,
+                sectionStates(walked->second, row->second->outcomes));
         }
         columns.push_back(std::move(column));
     }

@@ -22,6 +22,9 @@ struct ShiftView
 /** Fails when the unit is not known, or has no shifts or no checklist yet. */
 Result<ShiftView> shiftView(const Store& store, const std::string& unit, Instant now);
 
+/** The item of that id, in the shift's checklist or else in the check before a birth or after use. */
+std::optional<Item> itemNamed(const Store& store, const ShiftView& view, const std::string& id);
+
 /** One column of the strip: a shift and how each section stood in its round; no states: no round. */
 struct StripColumn
 {

@@ -2,13 +2,9 @@
 #include "core/store/statement.h"
 
 #include "core/store/database.h"
-#include "core/store/failure.h"
 
-#include <algorithm>
-#include <QSqlError>
-#include <QSqlField>
-#include <QSqlRecord>
-#include <QVariant>
+#include <sqlite3.h>
+#include <utility>
 
 namespace cradlepost {
 
@@ -31,7 +27,6 @@ Statement::Statement(Statement&& other) noexcept
     , m_own(std::move(other.m_own))
     , m_prepared(std::exchange(other.m_prepared, nullptr))
     , m_bound(other.m_bound)
-    , m_running(other.m_running)
 {
 }
 
@@ -39,85 +34,88 @@ Statement::~Statement()
 {
     if (m_prepared == nullptr)
         return;
-    if (m_running)
-        m_prepared->query.finish();
+    sqlite3_reset(m_prepared->handle);
     m_prepared->inUse = false;
 }
 
 Statement& Statement::bind(std::int64_t value)
 {
-    m_prepared->query.bindValue(m_bound++, QVariant(static_cast<qlonglong>(value)));
+    sqlite3_bind_int64(m_prepared->handle, ++m_bound, value);
     return *this;
 }
 
 Statement& Statement::bind(std::string_view text)
 {
-    // A null QString would be stored as NULL.
-    m_prepared->query.bindValue(m_bound++,
-        QVariant(text.empty() ? QStringLiteral("")
-                              : QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()))));
+    // A null pointer would be stored as NULL.
+    sqlite3_bind_text64(m_prepared->handle, ++m_bound, text.empty() ? "" : text.data(), text.size(),
+        SQLITE_TRANSIENT, SQLITE_UTF8);
     return *this;
 }
 
 Statement& Statement::bind(std::span<const unsigned char> bytes)
 {
-    m_prepared->query.bindValue(m_bound++,
-        QVariant(
-            QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()))));
+    sqlite3_bind_blob64(m_prepared->handle, ++m_bound, bytes.data(), bytes.size(), SQLITE_TRANSIENT);
     return *this;
 }
 
 Statement& Statement::bindNull()
 {
-    m_prepared->query.bindValue(m_bound++, QVariant());
+    sqlite3_bind_null(m_prepared->handle, ++m_bound);
     return *this;
-}
-
-void Statement::execute()
-{
-    m_running = true;
-    if (!m_prepared->query.exec())
-        throw m_database->lastFailure();
 }
 
 void Statement::run()
 {
-    execute();
-    m_prepared->query.finish();
-    m_running = false;
+    while (next()) {
+        // rows of no interest
+    }
+    sqlite3_reset(m_prepared->handle);
     m_bound = 0;
 }
 
 bool Statement::next()
 {
-    if (!m_running)
-        execute();
-    if (m_prepared->query.next())
-        return true;
-    if (m_prepared->query.lastError().isValid())
+    const int step = sqlite3_step(m_prepared->handle);
+    if (step != SQLITE_ROW && step != SQLITE_DONE)
         throw m_database->lastFailure();
-    return false;
+    return step == SQLITE_ROW;
 }
 
-int Statement::columns() const { return m_prepared->query.record().count(); }
+int Statement::columns() const { return sqlite3_column_count(m_prepared->handle); }
 
 std::string Statement::columnName(int column) const
 {
-    return m_prepared->query.record().fieldName(column).toStdString();
+    return sqlite3_column_name(m_prepared->handle, column);
 }
 
-std::int64_t Statement::integer(int column) const { return m_prepared->query.value(column).toLongLong(); }
-
-std::string Statement::text(int column) const
+ColumnType Statement::type(int column) const
 {
-    return m_prepared->query.value(column).toString().toStdString();
+    switch (sqlite3_column_type(m_prepared->handle, column)) {
+    case SQLITE_NULL:
+        return ColumnType::Null;
+    case SQLITE_INTEGER:
+        return ColumnType::Integer;
+    case SQLITE_BLOB:
+        return ColumnType::Bytes;
+    default:
+        return ColumnType::Text;
+    }
 }
 
-void Statement::copyBytes(int column, std::span<unsigned char> out) const
+std::int64_t Statement::integer(int column) const { return sqlite3_column_int64(m_prepared->handle, column); }
+
+std::string_view Statement::textView(int column) const
 {
-    const QByteArray bytes = m_prepared->query.value(column).toByteArray();
-    std::copy_n(bytes.begin(), std::min<std::size_t>(static_cast<std::size_t>(bytes.size()), out.size()),
-        out.begin());
+    const auto* text = reinterpret_cast<const char*>(sqlite3_column_text(m_prepared->handle, column));
+    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->handle, column));
+    return text == nullptr ? std::string_view() : std::string_view(text, size);
+}
+
+std::span<const unsigned char> Statement::blob(int column) const
+{
+    const auto* bytes = static_cast<const unsigned char*>(sqlite3_column_blob(m_prepared->handle, column));
+    const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_prepared->handle, column));
+    return bytes == nullptr ? std::span<const unsigned char>() : std::span(bytes, size);
 }
 
 }

@@ -3,14 +3,16 @@
 
 #include "core/base/clock.h"
 
+#include <algorithm>
 #include <array>
 #include <memory>
 #include <optional>
-#include <QSqlDatabase>
 #include <QSqlQuery>
 #include <span>
 #include <string>
 #include <string_view>
+
+struct sqlite3_stmt;
 
 namespace cradlepost {
 
@@ -19,18 +21,18 @@ class Database;
 /** A query that is kept prepared; one Statement uses it at a time. */
 struct PreparedQuery
 {
-    explicit PreparedQuery(const QSqlDatabase& connection)
-        : query(connection)
-    {
-        query.setForwardOnly(true);
-    }
     QSqlQuery query;
+    sqlite3_stmt* handle = nullptr; ///< of the query
     bool inUse = false;
 };
 
+/** What a column holds. */
+enum class ColumnType { Null, Integer, Text, Bytes };
+
 /**
  * One use of a prepared query: bind the placeholders from left to right, then run() or next(). Ends the query
- * when dropped. Faults are thrown as Failure.
+ * when dropped. Values go in and out by SQLite's own calls on the handle of Qt's query: through QVariant and
+ * QString they cost more than the statement itself (measured). Faults are thrown as Failure.
  */
 class Statement
 {
@@ -57,36 +59,36 @@ public:
     }
     Statement& bindNull();
 
-    /** Runs it to its end, for statements without rows. */
+    /** Runs it to its end; the statement can be bound again. */
     void run();
-    /** Runs it the first time; whether there is a (next) row. */
+    /** Whether there is a first or a further row. */
     bool next();
 
     [[nodiscard]] int columns() const;
     [[nodiscard]] std::string columnName(int column) const;
-    [[nodiscard]] QVariant value(int column) const { return m_prepared->query.value(column); }
-    [[nodiscard]] bool isNull(int column) const { return m_prepared->query.isNull(column); }
+    [[nodiscard]] ColumnType type(int column) const;
+    [[nodiscard]] bool isNull(int column) const { return type(column) == ColumnType::Null; }
     [[nodiscard]] std::int64_t integer(int column) const;
     [[nodiscard]] int number(int column) const { return static_cast<int>(integer(column)); }
     [[nodiscard]] Instant time(int column) const { return fromMs(integer(column)); }
-    [[nodiscard]] std::string text(int column) const;
+    [[nodiscard]] std::string text(int column) const { return std::string(textView(column)); }
+    /** Good until the next row. */
+    [[nodiscard]] std::string_view textView(int column) const;
+    [[nodiscard]] std::span<const unsigned char> blob(int column) const;
     /** As many bytes as fit; what is missing stays zero. */
     template <std::size_t N> [[nodiscard]] std::array<unsigned char, N> bytes(int column) const
     {
         std::array<unsigned char, N> out{};
-        copyBytes(column, out);
+        const auto found = blob(column);
+        std::copy_n(found.begin(), std::min(N, found.size()), out.begin());
         return out;
     }
 
 private:
-    void execute();
-    void copyBytes(int column, std::span<unsigned char> out) const;
-
     Database* m_database;
     std::unique_ptr<PreparedQuery> m_own;
     PreparedQuery* m_prepared;
     int m_bound = 0;
-    bool m_running = false;
 };
 
 }
