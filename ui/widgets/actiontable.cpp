@@ -3,6 +3,7 @@
 #include "ui/theme/plate.h"
 #include "ui/theme/theme.h"
 
+#include <cmath>
 #include <numeric>
 #include <QPainter>
 #include <QStyle>
@@ -11,6 +12,20 @@ namespace cradlepost {
 
 namespace {
 int sumOf(const std::array<int, 4>& widths) { return std::accumulate(widths.begin(), widths.end(), 0); }
+
+/// Takes from each column, in proportion to what it has above its floor, until they fit into `room` or all
+/// are at their floor.
+std::array<int, 4> shrunk(std::array<int, 4> widths, const std::array<int, 4>& floor, int room)
+{
+    const int lacking = sumOf(widths) - room;
+    const int givable = sumOf(widths) - sumOf(floor);
+    if (lacking <= 0 || givable <= 0)
+        return widths;
+    const double share = std::min(1.0, static_cast<double>(lacking) / givable);
+    for (std::size_t i = 0; i < widths.size(); ++i)
+        widths[i] -= static_cast<int>(std::ceil(share * (widths[i] - floor[i])));
+    return widths;
+}
 }
 
 ActionTable::ActionTable(QWidget* parent)
@@ -67,7 +82,7 @@ int ActionTable::padding() const { return themeOf(*this).space(Space::Near); }
 
 int ActionTable::markColumn() const
 {
-    return themeOf(*this).px(16) + 2 * padding() - themeOf(*this).space(Space::Tight);
+    return themeOf(*this).px(16) + padding() - themeOf(*this).space(Space::Tight);
 }
 
 std::vector<const InkText*> ActionTable::cellTexts(const ActionRow& row, int column) const
@@ -124,7 +139,8 @@ const ActionTable::Extent& ActionTable::extent() const
     return m_extent.emplace(all);
 }
 
-/// Room to spare goes to the two columns of prose; what is lacking is taken where there is most to give.
+/// Room to spare goes to the two columns of prose. What is lacking is first taken from them, as prose wraps
+/// well and a name or a time does not; from the others only when prose is down to half.
 ActionTable::Widths ActionTable::columnWidths(int width) const
 {
     const auto& [natural, least] = extent();
@@ -138,11 +154,10 @@ ActionTable::Widths ActionTable::columnWidths(int width) const
         widths[3] = room - widths[0] - widths[1] - widths[2];
         return widths;
     }
-    const int givable = std::max(1, sumOf(natural) - sumOf(least));
-    const double share = std::min(1.0, static_cast<double>(-spare) / givable);
-    for (std::size_t i = 0; i < widths.size(); ++i)
-        widths[i] = natural[i] - static_cast<int>(share * (natural[i] - least[i]));
-    return widths;
+    Widths proseFloor = natural;
+    for (const std::size_t prose : {0U, 1U})
+        proseFloor[prose] = std::max(least[prose], natural[prose] / 2);
+    return shrunk(shrunk(natural, proseFloor, room), least, room);
 }
 
 int ActionTable::cellHeight(const ActionRow& row, int column, int width) const
@@ -224,9 +239,8 @@ QRect ActionTable::cellBox(const Plan& plan, int column, const QRect& row) const
     int left = markColumn();
     for (int i = 0; i < column; ++i)
         left += plan.columnWidths[static_cast<std::size_t>(i)];
-    const int pad = column == 0 ? 0 : padding();
-    const QRect box(left + pad, row.top(),
-        plan.columnWidths[static_cast<std::size_t>(column)] - pad - padding(), row.height());
+    const QRect box(left + padding(), row.top(),
+        plan.columnWidths[static_cast<std::size_t>(column)] - 2 * padding(), row.height());
     return QStyle::visualRect(layoutDirection(), rect(), box);
 }
 

@@ -67,7 +67,7 @@ int SectionList::nameRoom(int width) const
 int SectionList::rowHeight(int index, int width) const
 {
     const Theme& theme = themeOf(*this);
-    const InkText& name = nameText(index, true);
+    const InkText& name = nameText(index, false);
     return name.height(nameRoom(width)) + 2 * theme.space(Space::Near);
 }
 
@@ -130,7 +130,10 @@ void SectionList::paintRow(QPainter& painter, int index, const QRect& box) const
     const int side = theme.space(Space::Near);
     painter.setPen(roles.ink);
     const QRect name(box.left() + side, box.top() + side, nameRoom(box.width()), box.height() - 2 * side);
-    nameText(index, current).draw(painter, mirrored(name));
+    // Rows keep their height when the mark moves: a name that would need a line more stays in its weight.
+    const bool heavier = current
+        && nameText(index, true).height(name.width()) <= nameText(index, false).height(name.width());
+    nameText(index, heavier).draw(painter, mirrored(name));
     painter.setPen(roles.inkHint);
     const QRect count(box.right() + 1 - side - countWidth(), name.top(), countWidth(),
         nameText(index, current).height(1 << 20));

@@ -136,8 +136,9 @@ void VerdictBanner::paintEvent(QPaintEvent* /*event*/)
 void VerdictBanner::paintStateMark(QPainter& painter, const QRect& box) const
 {
     const Mark mark = markOf(m_state);
-    const bool round = mark == Mark::Met || mark == Mark::NotChecked;
-    const double grow = round ? box.width() * 0.22 : 0.0;
+    const double grow = mark == Mark::Met ? box.width() * 0.22
+        : mark == Mark::NotChecked        ? box.width() * 0.15
+                                          : 0.0;
     paintMark(painter, QRectF(box).adjusted(-grow, -grow, grow, grow), mark, themeOf(*this).roles);
 }
 
