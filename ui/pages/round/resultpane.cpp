@@ -22,11 +22,15 @@ namespace {
 
 constexpr qsizetype shownOfStation = 8;
 
+bool unseen(const Reason& reason)
+{
+    return reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished
+        || reason.code == ReasonCode::UsedSince;
+}
+
 Mark markOf(const Reason& reason)
 {
-    const bool unseen = reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished
-        || reason.code == ReasonCode::UsedSince;
-    if (unseen)
+    if (unseen(reason))
         return Mark::NotChecked;
     return reason.severity == Severity::Critical ? Mark::GapCritical : Mark::Gap;
 }
@@ -41,7 +45,8 @@ ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reas
     ActionRow row{.mark = markOf(reason),
         .title = text.title(reason, item),
         .subtitle = text.why(reason, item),
-        .what = item != nullptr ? ward.language().wording(item->whenNotMet) : QString(),
+        .what = item != nullptr ? ward.language().wording(unseen(reason) ? item->help : item->whenNotMet)
+                                : QString(),
         .who = {},
         .by = {},
         .byAside = {}};
@@ -84,10 +89,18 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
     auto* table = new ActionTable;
     table->setObjectName(QStringLiteral("resultTable"));
     table->setEmptyText(tr("Nothing is missing."));
+    int more = 0; // what nobody has seen and is not critical stands in one line
     std::vector<ActionRow> rows;
-    for (const Reason& reason : verdict.reasons)
-        rows.push_back(rowOf(ward, walk.checklist(), reason));
+    for (const Reason& reason : verdict.reasons) {
+        if (unseen(reason) && reason.severity != Severity::Critical)
+            ++more;
+        else
+            rows.push_back(rowOf(ward, walk.checklist(), reason));
+    }
     table->setRows(rows);
+    auto* rest = new WrapLabel(tr("%n lesser item(s) were not seen.", nullptr, more), TextRole::Small);
+    rest->setTone(Tone::Soft);
+    rest->setVisible(more > 0);
     auto* saved = new WrapLabel(tr("%1. Saved as record %2 of station %3…")
                                     .arg(VerdictText::figures(verdict))
                                     .arg(id.seq)
@@ -105,15 +118,16 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
         button->installEventFilter(this);
         buttons->addWidget(button);
     }
-    buttons->addWidget(new QWidget, 1);
+    buttons->addWidget(new WrapLabel, 1);
     auto* body = new QWidget;
     auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(theme.space(Space::Near));
     column->addWidget(banner);
-    column->addWidget(table);
     column->addWidget(saved);
     column->addWidget(buttons);
+    column->addWidget(table);
+    column->addWidget(rest);
     column->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);

@@ -84,7 +84,7 @@ QWidget* StartPane::makeWho()
     m_initials->installEventFilter(this);
     row->addWidget(people);
     row->addWidget(m_initials, 0, Qt::AlignVCenter);
-    row->addWidget(new QWidget, 1);
+    row->addWidget(new WrapLabel, 1);
     connect(m_initials, &QLineEdit::editingFinished, this, &StartPane::takeInitials);
     return row;
 }
@@ -106,7 +106,7 @@ QWidget* StartPane::makeButtons()
         button->installEventFilter(this);
         row->addWidget(button);
     }
-    row->addWidget(new QWidget, 1);
+    row->addWidget(new WrapLabel, 1);
     return row;
 }
 
@@ -122,7 +122,7 @@ QWidget* StartPane::makePutAside()
     row->addWidget(m_asideWords);
     row->addWidget(m_keepButton);
     row->addWidget(m_asideButton);
-    row->addWidget(new QWidget, 1);
+    row->addWidget(new WrapLabel, 1);
     for (QPushButton* button : {m_asideButton, m_keepButton})
         button->installEventFilter(this);
     connect(m_asideButton, &QPushButton::clicked, this, &StartPane::putAside);
@@ -210,8 +210,7 @@ QString StartPane::sentence() const
             .arg(RoundText::title(RoundKind::Shift, view.shift),
                 VerdictText(m_ward.language(), times)
                     .sentence(view.adopted.checklist, *view.standing, m_ward.now()));
-    return tr("**%1**: %2. %n item(s) in %3, one key each.", nullptr,
-        static_cast<int>(view.adopted.checklist.itemCount()))
+    return tr("**%1**: %2. %n item(s) in %3.", nullptr, static_cast<int>(view.adopted.checklist.itemCount()))
         .arg(RoundText::title(RoundKind::Shift, view.shift), times.shift(view.shift),
             tr("%n section(s)", nullptr, static_cast<int>(view.adopted.checklist.sections.size())));
 }

@@ -23,7 +23,7 @@
 namespace cradlepost {
 
 namespace {
-constexpr int sideWidth = 250;
+constexpr int sideWidth = 272;
 constexpr int sideBySideWidth = 860; ///< below it, grown with the text, the sections fold into one box
 constexpr std::chrono::milliseconds tickLength{1000};
 }

@@ -19,6 +19,12 @@ AnswerEditor::AnswerEditor(const Item& item, const CardScene& scene, QWidget* pa
 {
 }
 
+void AnswerEditor::setActive(bool active)
+{
+    m_active = active;
+    active ? begin() : end();
+}
+
 QString AnswerEditor::minusLabel() const { return tr("Gap"); }
 
 QString AnswerEditor::limits() const { return ReasonText(m_scene.language).limits(m_item, m_scene.limits); }

@@ -42,8 +42,10 @@ public:
     [[nodiscard]] virtual std::optional<Answer> answerToEnter() const { return std::nullopt; }
     /** Where the typing goes; the card itself when there is none. */
     [[nodiscard]] virtual QWidget* field() { return nullptr; }
-    /** The card has got the keyboard: what is typed next replaces what stands there. */
-    virtual void begin() { }
+    /** Something of it that stands beside the label of a spreading editor. */
+    [[nodiscard]] virtual QWidget* beside() { return nullptr; }
+    /** The card has got the keyboard, or has lost it. */
+    void setActive(bool active);
     /** Whether `text` belongs to the reading that is being typed and is no command. */
     [[nodiscard]] virtual bool wants(const QString& /*text*/) const { return false; }
     /** Whether it takes the width of the card, below the label. */
@@ -61,6 +63,10 @@ Q_SIGNALS:
     void gapWanted();
 
 protected:
+    /** The keyboard is here: what is typed next replaces what stands there. */
+    virtual void begin() { }
+    virtual void end() { }
+    [[nodiscard]] bool isActive() const { return m_active; }
     [[nodiscard]] const Item& item() const { return m_item; }
     [[nodiscard]] const CardScene& scene() const { return m_scene; }
     /** The limits of the item in words, beside its field. */
@@ -69,6 +75,7 @@ protected:
 private:
     const Item& m_item;
     const CardScene& m_scene;
+    bool m_active = false;
 };
 
 /** The editor for the item's kind. */

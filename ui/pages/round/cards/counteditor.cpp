@@ -32,7 +32,7 @@ CountEditor::CountEditor(const Item& item, const CardScene& scene, QWidget* pare
     : FieldEditor(item, scene, makeField(item), parent)
 {
     if (rule().expires)
-        value().setPlaceholderText(QStringLiteral("6 03/2027, 4 12/2026"));
+        value().setExample(tr("like 6 03/2027"));
 }
 
 Result<Answer> CountEditor::read() const

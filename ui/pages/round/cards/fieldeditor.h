@@ -16,9 +16,9 @@ public:
     [[nodiscard]] EditState state() const override;
     void setAnswer(const Answer& answer, const Judgement& judgement) override;
     [[nodiscard]] QWidget* field() override;
-    void begin() override;
 
 protected:
+    void begin() override;
     FieldEditor(const Item& item, const CardScene& scene, ValueField* field, QWidget* parent);
 
     /** The kept answer as one would type it; empty for an answer of another kind. */

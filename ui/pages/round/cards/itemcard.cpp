@@ -86,6 +86,8 @@ void ItemCard::build()
     buttons->setContentsMargins(0, 0, 0, 0);
     buttons->setSpacing(theme.space(Space::Close));
     buttons->addStretch(1);
+    if (m_editor->beside() != nullptr)
+        buttons->addWidget(m_editor->beside(), 0, Qt::AlignVCenter);
     if (m_notApplying != nullptr)
         buttons->addWidget(m_notApplying, 0, Qt::AlignVCenter);
     if (!m_editor->spreads())
@@ -143,8 +145,9 @@ void ItemCard::watch()
     });
     connect(m_gap, &ChoiceButton::clicked, this, [this] {
         m_gap->setChecked(std::holds_alternative<GapFound>(m_answer));
+        const bool was = m_active; // the button says what it does only on the card one is at
         takeFocus(Qt::MouseFocusReason);
-        minus();
+        was ? minus() : openReasons();
     });
     if (m_notApplying != nullptr)
         connect(m_notApplying, &ChoiceButton::clicked, this, [this] {
@@ -256,11 +259,12 @@ void ItemCard::setActive(bool active)
         if (m_editor->state() == EditState::Changed)
             say(tr("Not kept yet: Enter keeps it."), true);
     }
+    m_editor->setActive(active);
+    m_gap->setText(m_editor->minusLabel());
     showHelp();
     update();
     if (!active)
         return;
-    m_editor->begin();
     Q_EMIT activated();
 }
 

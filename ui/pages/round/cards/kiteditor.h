@@ -22,9 +22,11 @@ public:
     void setAnswer(const Answer& answer, const Judgement& judgement) override;
     bool takeKey(const QKeyEvent& event) override;
     [[nodiscard]] QWidget* field() override;
-    void begin() override;
     [[nodiscard]] bool spreads() const override { return true; }
     [[nodiscard]] QString keys() const override;
+
+protected:
+    void begin() override;
 
 private:
     [[nodiscard]] const KitRule& rule() const { return std::get<KitRule>(item().rule); }

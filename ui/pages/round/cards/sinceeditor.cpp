@@ -12,7 +12,7 @@ constexpr int letters = 6;
 SinceEditor::SinceEditor(const Item& item, const CardScene& scene, QWidget* parent)
     : FieldEditor(item, scene, new ValueField(QStringLiteral(":"), letters), parent)
 {
-    value().setPlaceholderText(tr("hh:mm", "a clock time, as a placeholder"));
+    value().setExample(tr("hh:mm", "a clock time, as a placeholder"));
 }
 
 Result<Answer> SinceEditor::read() const
@@ -59,7 +59,7 @@ QString SinceEditor::company(const Answer& answer, const Judgement& judgement) c
     if (judgement.reason && judgement.reason->readyAt) {
         const Instant at = *judgement.reason->readyAt;
         //: %1 a clock time, %2 a length of time
-        return tr("warming, ready at %1 · %2")
+        return tr("warming, ready at %1\n%2 to go")
             .arg(scene().times.clock(at), TimeText::span(ceil<minutes>(at - scene().now())));
     }
     return tr("warm since %1")

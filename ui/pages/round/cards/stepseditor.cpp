@@ -35,11 +35,8 @@ StepsEditor::StepsEditor(const Item& item, const CardScene& scene, QWidget* pare
     column->setSpacing(theme.space(Space::Close));
     buildTiles();
     column->addWidget(m_flow);
-    auto* below = new QHBoxLayout;
-    below->setSpacing(theme.space(Space::Apart));
-    below->addWidget(makeDeviceRow(), 0, Qt::AlignVCenter);
-    below->addWidget(m_advice, 1, Qt::AlignVCenter);
-    column->addLayout(below);
+    column->addWidget(m_advice);
+    m_deviceRow = makeDeviceRow();
     settle();
 }
 
@@ -68,7 +65,7 @@ QWidget* StepsEditor::makeDeviceRow()
     auto* row = new QHBoxLayout(holder);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(themeOf(*this).space(Space::Close));
-    auto* label = new WrapLabel(tr("Its number"), TextRole::Small);
+    auto* label = new WrapLabel(tr("Its number", "of the device that is tested"), TextRole::Small);
     label->setTone(Tone::Soft);
     label->setMinimumWidth(label->sizeHint().width());
     m_device->setObjectName(QStringLiteral("deviceField"));
@@ -122,7 +119,7 @@ void StepsEditor::settle()
 void StepsEditor::showTiles()
 {
     for (std::size_t i = 0; i < m_tiles.size(); ++i) {
-        const bool current = m_current == i;
+        const bool current = isActive() && m_current == i;
         const StepState state = m_marks[i] == 'p' ? StepState::Passed
             : m_marks[i] == 'f'                   ? StepState::Failed
             : current                             ? StepState::Now
@@ -132,6 +129,7 @@ void StepsEditor::showTiles()
     const bool failed = !m_current && m_marks.find('f') != std::string::npos;
     m_advice->setText(
         failed ? tr("%1 Enter goes on.").arg(scene().language.wording(item().whenNotMet)) : QString());
+    m_advice->setVisible(failed && isActive());
     Q_EMIT edited();
 }
 
@@ -242,11 +240,11 @@ bool StepsEditor::takeText(const QKeyEvent& event)
     return true;
 }
 
-QString StepsEditor::keys() const
-{
-    return tr("Enter passed, − failed, arrows go back. Type its number at any time.");
-}
+QString StepsEditor::keys() const { return tr("Arrows go back. Type its number at any time."); }
 
-QString StepsEditor::minusLabel() const { return m_current ? tr("Failed") : AnswerEditor::minusLabel(); }
+QString StepsEditor::minusLabel() const
+{
+    return m_current && isActive() ? tr("Failed") : AnswerEditor::minusLabel();
+}
 
 }

@@ -23,10 +23,15 @@ public:
     void setAnswer(const Answer& answer, const Judgement& judgement) override;
     bool takeKey(const QKeyEvent& event) override;
     [[nodiscard]] bool spreads() const override { return true; }
+    [[nodiscard]] QWidget* beside() override { return m_deviceRow; }
     [[nodiscard]] QString keys() const override;
     [[nodiscard]] QString minusLabel() const override;
     /** The step that the keys mark; none when the test has ended. */
     [[nodiscard]] std::optional<std::size_t> current() const { return m_current; }
+
+protected:
+    void begin() override { showTiles(); }
+    void end() override { showTiles(); }
 
 private:
     [[nodiscard]] const StepsRule& rule() const { return std::get<StepsRule>(item().rule); }
@@ -51,6 +56,7 @@ private:
     std::vector<StepTile*> m_tiles;
     TileFlow* m_flow;
     ValueField* m_device;
+    QWidget* m_deviceRow;
     WrapLabel* m_advice;
 };
 

@@ -33,21 +33,20 @@ void StepTile::setState(StepState state, bool current)
 
 QString StepTile::stateText() const
 {
-    const QString keys = tr("Enter passed, − failed");
     switch (m_state) {
     case StepState::Now:
-        return tr("now: %1").arg(keys);
+        return nowText();
     case StepState::Passed:
-        return m_current ? tr("passed; %1").arg(keys) : tr("passed");
+        return tr("passed");
     case StepState::Failed:
-        return m_current ? tr("failed; %1").arg(keys) : tr("failed");
+        return tr("failed");
     case StepState::Then:
         break;
     }
-    return tr("then");
+    return tr("to do");
 }
 
-QString StepTile::widestState() const { return tr("passed; %1").arg(tr("Enter passed, − failed")); }
+QString StepTile::nowText() { return tr("now: Enter passed, − failed"); }
 
 int StepTile::stateInset() const { return themeOf(*this).px(16); }
 
@@ -70,7 +69,7 @@ int StepTile::heightForWidth(int width) const
     const int room = width - 2 * theme.space(Space::Near);
     // As high as the longest words make it: a tile does not jump when its turn comes.
     return InkText(m_text, theme.font(TextRole::Body), layoutDirection()).height(room)
-        + InkText(widestState(), theme.font(TextRole::Small), layoutDirection()).height(room - stateInset())
+        + InkText(nowText(), theme.font(TextRole::Small), layoutDirection()).height(room - stateInset())
         + 2 * theme.space(Space::Close) + 2;
 }
 

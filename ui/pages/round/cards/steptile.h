@@ -32,7 +32,7 @@ protected:
 
 private:
     [[nodiscard]] int stateInset() const;
-    [[nodiscard]] QString widestState() const;
+    [[nodiscard]] static QString nowText();
 
     QString m_text;
     StepState m_state = StepState::Then;

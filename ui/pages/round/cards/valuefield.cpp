@@ -57,6 +57,18 @@ void ValueField::keyPressEvent(QKeyEvent* event)
         insert(kept);
 }
 
+void ValueField::focusInEvent(QFocusEvent* event)
+{
+    setPlaceholderText(m_example);
+    QLineEdit::focusInEvent(event);
+}
+
+void ValueField::focusOutEvent(QFocusEvent* event)
+{
+    setPlaceholderText({});
+    QLineEdit::focusOutEvent(event);
+}
+
 void ValueField::initStyleOption(QStyleOptionFrame* option) const
 {
     QLineEdit::initStyleOption(option);

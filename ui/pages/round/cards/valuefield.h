@@ -17,6 +17,8 @@ public:
     [[nodiscard]] std::string typed() const { return text().trimmed().toStdString(); }
     /** All of it is marked: the next character replaces it. */
     [[nodiscard]] bool isMarked() const { return hasSelectedText() && selectedText() == text(); }
+    /** How to write it; shown while the keyboard is here, or it would look like an answer. */
+    void setExample(const QString& example) { m_example = example; }
     /** In a card with one field the card wears the ring; with several the field does as well. */
     void setRing(bool ring) { m_ring = ring; }
 
@@ -25,12 +27,15 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
     void initStyleOption(QStyleOptionFrame* option) const override;
 
 private:
     [[nodiscard]] QString accepted(const QString& text) const;
 
     QString m_allowed;
+    QString m_example;
     int m_letters;
     bool m_ring = false;
 };
