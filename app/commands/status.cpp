@@ -12,12 +12,6 @@ namespace cradlepost {
 
 namespace {
 
-const Item* itemOf(const Checklist& checklist, const std::string& id)
-{
-    const auto at = checklist.position(id);
-    return at ? &checklist.item(*at) : nullptr;
-}
-
 Json toJson(const Reason& reason)
 {
     Json::Object out {{"code", codeName(reason.code)}, {"item", reason.item}, {"limit", reason.limit},
@@ -66,18 +60,19 @@ Json toJson(const ShiftView& view, Instant now)
 
 void print(const QString& line) { std::printf("%s\n", line.toUtf8().constData()); }
 
-void printGaps(const CommandContext& context, const ShiftView& view, const TimeText& times, Instant now)
+void printGaps(const CommandContext& context, const Store& store, const ShiftView& view, const TimeText& times, Instant now)
 {
     const ReasonText reasons(context.language);
     for (const Gap& gap : view.gaps) {
-        const Item* item = itemOf(view.adopted.checklist, gap.item);
+        const auto found = itemNamed(store, view, gap.item);
+        const Item* item = found ? &*found : nullptr;
         print(QStringLiteral("  %1 · %2: %3 · %4 · %5")
                   .arg(WardText::severity(gap.severity), reasons.title(gap.reason, item), reasons.why(gap.reason, item),
                       gap.owner.empty() ? QStringLiteral("-") : qs(gap.owner), times.moment(gap.due, now)));
     }
 }
 
-void printView(const CommandContext& context, const ShiftView& view, Instant now)
+void printView(const CommandContext& context, const Store& store, const ShiftView& view, Instant now)
 {
     const TimeText times(context.language, view.calendar.zone());
     print(QStringLiteral("%1 · %2").arg(qs(view.unit.name), times.shift(view.shift)));
@@ -90,7 +85,7 @@ void printView(const CommandContext& context, const ShiftView& view, Instant now
     } else {
         print(QStringLiteral("  %1").arg(WardText::sectionState(false, Outcome::NotChecked, false)));
     }
-    printGaps(context, view, times, now);
+    printGaps(context, store, view, times, now);
 }
 
 }
@@ -118,7 +113,7 @@ int runStatus(const CommandContext& context, const std::string& unit, bool json)
         if (json)
             all.push_back(toJson(*view, now));
         else
-            printView(context, *view, now);
+            printView(context, **store, *view, now);
     }
     if (json)
         std::printf("%s\n", canonicalText(Json(std::move(all))).c_str());

@@ -2,9 +2,10 @@
 #include "ui/window/headerbar.h"
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
 
@@ -13,16 +14,17 @@ namespace cradlepost {
 HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
+    , m_grid(new QGridLayout(this))
     , m_unit(new QComboBox)
-    , m_shift(new QLabel)
+    , m_shift(new WrapLabel)
     , m_actor(new QComboBox)
     , m_clock(new QLabel)
 {
     const Theme& theme = themeOf(*this);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(
+    m_grid->setContentsMargins(
         theme.space(Space::Wide), theme.space(Space::Close), theme.space(Space::Wide), theme.space(Space::Close));
-    row->setSpacing(theme.space(Space::Apart));
+    m_grid->setHorizontalSpacing(theme.space(Space::Apart));
+    m_grid->setVerticalSpacing(theme.space(Space::Tight));
     m_unit->setFont(theme.font(TextRole::Lead, TextWeight::SemiBold));
     m_unit->setAccessibleName(tr("Ward"));
     m_unit->setObjectName(QStringLiteral("unitComboBox"));
@@ -33,11 +35,10 @@ HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     m_actor->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_unit->setFocusPolicy(Qt::TabFocus);
     m_actor->setFocusPolicy(Qt::TabFocus);
-    row->addWidget(m_unit);
-    row->addWidget(m_shift);
-    row->addStretch(1);
-    row->addWidget(m_actor);
-    row->addWidget(m_clock);
+    m_grid->addWidget(m_unit, 0, 0);
+    m_grid->setColumnStretch(1, 1);
+    m_grid->addWidget(m_actor, 0, 2);
+    m_grid->addWidget(m_clock, 0, 3);
     connect(m_unit, &QComboBox::activated, this,
         [this] { Q_EMIT unitChosen(m_unit->currentData().toString().toStdString()); });
     connect(m_actor, &QComboBox::activated, this,
@@ -77,6 +78,7 @@ void HeaderBar::refresh()
     const TimeText times = m_ward.times();
     m_clock->setText(times.clock(m_ward.now()));
     m_shift->setText(m_ward.view() ? times.shift(m_ward.view()->shift) : QString());
+    arrange();
     if (m_actor->currentData().toString().toStdString() != m_ward.actor())
         fillPeople();
 }
@@ -85,6 +87,25 @@ void HeaderBar::showSaved(Instant at)
 {
     const auto seconds = (toMs(at) / 1000) % 60;
     m_clock->setText(tr("saved %1:%2").arg(m_ward.times().clock(at)).arg(seconds, 2, 10, QLatin1Char('0')));
+}
+
+void HeaderBar::arrange()
+{
+    const int spaces = m_grid->contentsMargins().left() + m_grid->contentsMargins().right()
+        + 3 * m_grid->horizontalSpacing();
+    const int wanted = m_unit->sizeHint().width() + m_shift->sizeHint().width() + m_actor->sizeHint().width()
+        + m_clock->sizeHint().width() + spaces;
+    m_grid->removeWidget(m_shift);
+    if (wanted <= width())
+        m_grid->addWidget(m_shift, 0, 1, Qt::AlignVCenter);
+    else // large text: the shift goes below, whole
+        m_grid->addWidget(m_shift, 1, 0, 1, 4);
+}
+
+void HeaderBar::resizeEvent(QResizeEvent* event)
+{
+    arrange();
+    QWidget::resizeEvent(event);
 }
 
 void HeaderBar::paintEvent(QPaintEvent*)

@@ -6,9 +6,12 @@
 #include <QWidget>
 
 class QComboBox;
+class QGridLayout;
 class QLabel;
 
 namespace cradlepost {
+
+class WrapLabel;
 
 /** The line over every page: which ward, which shift, who is in charge, what time it is. */
 class HeaderBar : public QWidget
@@ -27,14 +30,18 @@ Q_SIGNALS:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void refresh();
     void fillPeople();
 
+    void arrange();
+
     Ward& m_ward;
+    QGridLayout* m_grid;
     QComboBox* m_unit;
-    QLabel* m_shift;
+    WrapLabel* m_shift;
     QComboBox* m_actor;
     QLabel* m_clock;
 };

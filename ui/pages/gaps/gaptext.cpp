@@ -7,6 +7,10 @@
 
 namespace cradlepost {
 
+namespace {
+const Item* pointer(const std::optional<Item>& item) { return item ? &*item : nullptr; }
+}
+
 GapText::GapText(const Ward& ward)
     : m_ward(ward)
     , m_reasons(ward.language())
@@ -15,20 +19,21 @@ GapText::GapText(const Ward& ward)
 {
 }
 
-const Item* GapText::itemOf(const Gap& gap) const
+std::optional<Item> GapText::itemOf(const Gap& gap) const
 {
-    if (!m_ward.view())
-        return nullptr;
-    const Checklist& checklist = m_ward.view()->adopted.checklist;
-    const auto at = checklist.position(gap.item);
-    return at ? &checklist.item(*at) : nullptr;
+    return m_ward.view() ? itemNamed(m_ward.store(), *m_ward.view(), gap.item) : std::nullopt;
 }
 
-QString GapText::title(const Gap& gap) const { return m_reasons.title(gap.reason, itemOf(gap)); }
+QString GapText::title(const Gap& gap) const
+{
+    const auto item = itemOf(gap);
+    return m_reasons.title(gap.reason, pointer(item));
+}
 
 ActionRow GapText::open(const Gap& gap) const
 {
-    const Item* item = itemOf(gap);
+    const auto found = itemOf(gap);
+    const Item* item = pointer(found);
     QString subtitle = tr("%1; open %2").arg(m_reasons.why(gap.reason, item), TimeText::span(m_now - gap.openedAt));
     if (!gap.remark.empty())
         subtitle += QStringLiteral(" · “%1”").arg(qs(gap.remark));
@@ -45,9 +50,10 @@ ActionRow GapText::open(const Gap& gap) const
 ActionRow GapText::mended(const Gap& gap) const
 {
     const Instant closed = gap.closedAt.value_or(m_now);
+    const auto item = itemOf(gap);
     return {.mark = gap.closedAsNotApplicable ? Mark::DoesNotApply : Mark::Met,
-        .title = m_reasons.title(gap.reason, itemOf(gap)),
-        .subtitle = m_reasons.why(gap.reason, itemOf(gap)),
+        .title = m_reasons.title(gap.reason, pointer(item)),
+        .subtitle = m_reasons.why(gap.reason, pointer(item)),
         .what = tr("open %1, found %n time(s)", nullptr, gap.found).arg(TimeText::span(closed - gap.openedAt)),
         .who = qs(gap.owner),
         .by = m_times.moment(closed, m_now),

@@ -25,7 +25,7 @@ public:
     [[nodiscard]] QString sentence(const std::vector<Gap>& gaps) const;
 
 private:
-    [[nodiscard]] const Item* itemOf(const Gap& gap) const;
+    [[nodiscard]] std::optional<Item> itemOf(const Gap& gap) const;
 
     const Ward& m_ward;
     ReasonText m_reasons;

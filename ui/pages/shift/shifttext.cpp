@@ -51,12 +51,6 @@ QString ShiftText::sentence() const
     return parts.join(QLatin1Char(' '));
 }
 
-const Item* ShiftText::itemOf(const std::string& id) const
-{
-    const auto at = m_view.adopted.checklist.position(id);
-    return at ? &m_view.adopted.checklist.item(*at) : nullptr;
-}
-
 std::size_t ShiftText::rowCount() const
 {
     return m_view.standing ? m_view.standing->verdict.reasons.size() : m_view.gaps.size();
@@ -85,7 +79,8 @@ ActionRow ShiftText::rowOf(const Gap& gap) const
 
 ActionRow ShiftText::rowOf(const Reason& reason) const
 {
-    const Item* item = itemOf(reason.item);
+    const auto found = itemNamed(m_ward.store(), m_view, reason.item);
+    const Item* item = found ? &*found : nullptr;
     const bool unseen = reason.code == ReasonCode::NotChecked || reason.code == ReasonCode::StepsUnfinished;
     const bool critical = reason.severity == Severity::Critical;
     ActionRow row {.mark = unseen ? Mark::NotChecked : critical ? Mark::GapCritical : Mark::Gap,

@@ -30,7 +30,6 @@ private:
     [[nodiscard]] ActionRow rowOf(const Reason& reason) const;
     [[nodiscard]] ActionRow rowOf(const Gap& gap) const;
     void setDue(ActionRow& row, Instant due) const;
-    [[nodiscard]] const Item* itemOf(const std::string& id) const;
     [[nodiscard]] Fact sinceFact(std::size_t at, const SinceRule& rule) const;
     [[nodiscard]] Fact kitFact(std::size_t at, const KitRule& rule) const;
     [[nodiscard]] Fact measureFact(std::size_t at, const MeasureRule& rule) const;

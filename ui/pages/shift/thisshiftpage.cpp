@@ -14,7 +14,7 @@
 namespace cradlepost {
 
 namespace {
-constexpr std::size_t shownRows = 4;
+constexpr std::size_t shownRows = 3;
 constexpr int stripDays = 14;
 constexpr int factColumnWidth = 400;
 constexpr int sideBySideWidth = 960; ///< below it, grown with the text, the facts go under the answer
