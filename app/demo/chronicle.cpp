@@ -39,8 +39,8 @@ std::vector<std::size_t> positionsOf(const Checklist& checklist, const std::vect
 
 }
 
-Chronicle::Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, const Stories& stories, const Lists& lists,
-    TimeZone zone, Instant until)
+Chronicle::Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, const Stories& stories,
+    const Lists& lists, TimeZone zone, Instant until)
     : m_store(store)
     , m_clock(clock)
     , m_plan(plan)
@@ -86,7 +86,10 @@ Result<void> Chronicle::setUp()
         m_clock.advance(minutes(4));
         if (done)
             done = m_store.adopt(unit,
-                {.from = from, .document = entry->document, .limits = limitsOf(entry->checklist, m_plan.limits)}, actor);
+                {.from = from,
+                    .document = entry->document,
+                    .limits = limitsOf(entry->checklist, m_plan.limits)},
+                actor);
     }
     return done;
 }
@@ -100,7 +103,8 @@ Result<void> Chronicle::work(const Shift& shift)
     while (!events.empty()) {
         const auto [at, event] = *events.begin();
         events.erase(events.begin());
-        const Instant start = m_free == Instant::min() ? at : std::max(at, m_free + seconds(m_random.between(60, 150)));
+        const Instant start
+            = m_free == Instant::min() ? at : std::max(at, m_free + seconds(m_random.between(60, 150)));
         if (auto done = happen(event, start, shift, events); !done)
             return done;
     }
@@ -111,9 +115,12 @@ void Chronicle::expect(const Shift& shift, Events& events)
 {
     const Habits& habits = m_plan.habits;
     const bool silent = isSilent(m_plan, shift.date, m_stories);
-    const double missed = (1 - habits.roundsDone) * (habits.roundsDone < 0.5 ? 1 : isNight(shift) ? 1.4 : 0.8);
+    const double missed = (1 - habits.roundsDone)
+        * (habits.roundsDone < 0.5 ? 1
+                : isNight(shift)   ? 1.4
+                                   : 0.8);
     const bool copied = isCopied(m_plan, shift.date, m_stories);
-    if (!m_random.chance(copied ? 0.01 : missed) && !silent && !isPresent(shift))
+    if (!m_random.chance(copied ? 0.01 : missed) && !silent && !isPresent(shift) && !isOutstanding(shift))
         events.emplace(dueStart(shift), Event::ShiftRound);
     const auto length = floor<minutes>(shift.ends - shift.begins);
     constexpr int draws = 6;
@@ -121,7 +128,8 @@ void Chronicle::expect(const Shift& shift, Events& events)
     for (int i = 0; i < draws; ++i) {
         if (!m_random.chance(each))
             continue;
-        const Instant birth = shift.begins + minutes(m_random.between(20, static_cast<int>(length.count()) - 75));
+        const Instant birth
+            = shift.begins + minutes(m_random.between(20, static_cast<int>(length.count()) - 75));
         events.emplace(birth, Event::Birth);
         if (m_random.chance(habits.checksDone) && !silent)
             events.emplace(birth - minutes(m_random.between(4, 18)), Event::PreBirth);
@@ -134,7 +142,9 @@ Instant Chronicle::dueStart(const Shift& shift)
 {
     if (isLate(m_plan) && m_random.chance(0.65)) {
         const double share = 0.5 + 0.52 * m_random.real();
-        return shift.begins + seconds(static_cast<int>(share * static_cast<double>(floor<seconds>(shift.ends - shift.begins).count())));
+        return shift.begins
+            + seconds(static_cast<int>(
+                share * static_cast<double>(floor<seconds>(shift.ends - shift.begins).count())));
     }
     if (isCopied(m_plan, shift.date, m_stories))
         return shift.begins + seconds(22 * 60 + m_random.between(-45, 45));
@@ -160,34 +170,40 @@ Result<void> Chronicle::happen(Event event, Instant at, const Shift& shift, Even
 
 Result<RoundRecord> Chronicle::freshRound(Instant start, const Shift& shift, const std::string& actor)
 {
-    Draft draft = Walk::begin(m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, start);
+    Draft draft = Walk::begin(
+        m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, start);
     const auto times = walkingTimes(m_lists.shift.checklist, draft.asked, paceOf(actor), m_random);
-    return walked(m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant finish) -> Answer {
-        if (m_random.chance(m_plan.habits.leftOut))
-            return NotChecked {};
-        return m_ward.seen(m_lists.shift.checklist.item(at), {.at = finish, .day = shift.date});
-    });
+    return walked(m_lists.shift.checklist, m_zone, std::move(draft), times,
+        [&](std::size_t at, Instant finish) -> Answer {
+            if (m_random.chance(m_plan.habits.leftOut))
+                return NotChecked{};
+            return m_ward.seen(m_lists.shift.checklist.item(at), {.at = finish, .day = shift.date});
+        });
 }
 
 Result<RoundRecord> Chronicle::copiedRound(
     Instant start, const Shift& shift, const std::string& actor, const RoundRecord& from)
 {
-    Draft draft = Walk::begin(m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, start);
+    Draft draft = Walk::begin(
+        m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, start);
     const auto times = typingTimes(draft.asked.size(), m_random);
     const days apart(daysBetween(from.shift.date, shift.date));
-    return walked(m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant) -> Answer {
-        if (const auto* running = std::get_if<RunningSince>(&from.answers[at]))
-            return RunningSince {running->since + apart}; // the same clock time
-        return from.answers[at];
-    });
+    return walked(
+        m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant) -> Answer {
+            if (const auto* running = std::get_if<RunningSince>(&from.answers[at]))
+                return RunningSince{running->since + apart}; // the same clock time
+            return from.answers[at];
+        });
 }
 
 Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& events)
 {
     const std::string actor = actorOf(shift);
     const auto last = m_last.find(shift.index);
-    const bool copied = isCopied(m_plan, shift.date, m_stories) && last != m_last.end() && !m_random.chance(0.05);
-    const auto round = copied ? copiedRound(start, shift, actor, last->second) : freshRound(start, shift, actor);
+    const bool copied
+        = isCopied(m_plan, shift.date, m_stories) && last != m_last.end() && !m_random.chance(0.05);
+    const auto round
+        = copied ? copiedRound(start, shift, actor, last->second) : freshRound(start, shift, actor);
     if (!round)
         return tl::unexpected(round.error());
     const auto saved = save(m_lists.shift.checklist, *round, actor);
@@ -197,11 +213,12 @@ Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& ev
     if (copied)
         return {};
     m_free += seconds(m_random.between(60, 240));
-    if (auto done = act(decide(m_plan, m_stories, m_book, shift.date, m_free, m_random), actor, seconds(25)); !done)
+    if (auto done = act(decide(m_plan, m_stories, m_book, shift.date, m_free, m_random), actor, seconds(25));
+        !done)
         return done;
     const auto items = notMet(m_lists.shift.checklist, *round);
     const Instant again = round->finished + minutes(m_random.between(25, 170));
-    if (m_ward.mendSome(items, momentOf(shift)) && m_random.chance(0.7) && again < shift.ends)
+    if (m_ward.mendSome(items, momentOf(shift)) && m_random.chance(0.4) && again < shift.ends)
         events.emplace(again, Event::Recheck);
     return {};
 }
@@ -209,12 +226,15 @@ Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& ev
 Result<void> Chronicle::recheck(Instant start, const Shift& shift)
 {
     const RoundRecord& first = m_ofShift->round;
-    Draft draft = Walk::beginRecheck(m_lists.shift.checklist, m_plan.unit.id, m_ofShift->actor, shift, m_plan.limits, m_ofShift->id,
-        first.answers, positionsOf(m_lists.shift.checklist, notMet(m_lists.shift.checklist, first)), start);
-    const auto times = walkingTimes(m_lists.shift.checklist, draft.asked, paceOf(m_ofShift->actor) * 1.3, m_random);
-    const auto round = walked(m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant finish) {
-        return m_ward.seen(m_lists.shift.checklist.item(at), {.at = finish, .day = shift.date});
-    });
+    Draft draft = Walk::beginRecheck(m_lists.shift.checklist, m_plan.unit.id, m_ofShift->actor, shift,
+        m_plan.limits, m_ofShift->id, first.answers,
+        positionsOf(m_lists.shift.checklist, notMet(m_lists.shift.checklist, first)), start);
+    const auto times
+        = walkingTimes(m_lists.shift.checklist, draft.asked, paceOf(m_ofShift->actor) * 1.3, m_random);
+    const auto round = walked(
+        m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant finish) {
+            return m_ward.seen(m_lists.shift.checklist.item(at), {.at = finish, .day = shift.date});
+        });
     if (!round)
         return tl::unexpected(round.error());
     const auto saved = save(m_lists.shift.checklist, *round, m_ofShift->actor);
@@ -228,11 +248,12 @@ Result<void> Chronicle::check(Event event, Instant start, const Shift& shift)
     const std::string actor = actorOf(shift);
     Draft draft = Walk::begin(list, list.use, m_plan.unit.id, actor, shift, m_plan.limits, start);
     const auto times = walkingTimes(list, draft.asked, paceOf(actor) * (before ? 0.8 : 1.2), m_random);
-    const auto round = walked(list, m_zone, std::move(draft), times, [&](std::size_t at, Instant finish) -> Answer {
-        if (m_random.chance(m_plan.habits.leftOut * 3))
-            return NotChecked {};
-        return m_ward.seen(list.item(at), {.at = finish, .day = shift.date});
-    });
+    const auto round
+        = walked(list, m_zone, std::move(draft), times, [&](std::size_t at, Instant finish) -> Answer {
+              if (m_random.chance(m_plan.habits.leftOut * 3))
+                  return NotChecked{};
+              return m_ward.seen(list.item(at), {.at = finish, .day = shift.date});
+          });
     if (!round)
         return tl::unexpected(round.error());
     const auto saved = save(list, *round, actor);
@@ -244,16 +265,18 @@ Result<void> Chronicle::present(const Shift& shift)
     m_limit = m_until;
     const std::string actor = actorOf(shift);
     const Instant finish = m_until - minutes(2);
-    Draft draft = Walk::begin(m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, finish);
+    Draft draft = Walk::begin(
+        m_lists.shift.checklist, RoundKind::Shift, m_plan.unit.id, actor, shift, m_plan.limits, finish);
     const auto times = walkingTimes(m_lists.shift.checklist, draft.asked, 0.95, m_random);
     draft.started = finish - (finishOf(finish, times) - finish);
     const Instant switchedOn = floor<minutes>(m_until) - minutes(18);
-    const auto round = walked(m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant end) -> Answer {
-        const Item& item = m_lists.shift.checklist.item(at);
-        if (item.id == "warmer-on-since")
-            return RunningSince {switchedOn};
-        return m_ward.seen(item, {.at = end, .day = shift.date});
-    });
+    const auto round = walked(
+        m_lists.shift.checklist, m_zone, std::move(draft), times, [&](std::size_t at, Instant end) -> Answer {
+            const Item& item = m_lists.shift.checklist.item(at);
+            if (item.id == "warmer-on-since")
+                return RunningSince{switchedOn};
+            return m_ward.seen(item, {.at = end, .day = shift.date});
+        });
     if (!round)
         return tl::unexpected(round.error());
     const auto saved = save(m_lists.shift.checklist, *round, actor);
@@ -275,7 +298,7 @@ Result<bool> Chronicle::save(const Checklist& checklist, const RoundRecord& roun
     m_book.note(checklist, round);
     ++m_rounds;
     if (round.kind == RoundKind::Shift)
-        m_ofShift = SavedRound {.id = std::move(*id), .actor = actor, .round = round};
+        m_ofShift = SavedRound{.id = std::move(*id), .actor = actor, .round = round};
     return true;
 }
 

@@ -13,8 +13,8 @@ namespace cradlepost::demo {
 class Chronicle
 {
 public:
-    Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, const Stories& stories, const Lists& lists,
-        TimeZone zone, Instant until);
+    Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, const Stories& stories,
+        const Lists& lists, TimeZone zone, Instant until);
 
     /** Rounds and checks written. */
     Result<int> write();
@@ -30,16 +30,25 @@ private:
     Result<void> happen(Event event, Instant at, const Shift& shift, Events& events);
     Result<void> shiftRound(Instant start, const Shift& shift, Events& events);
     Result<RoundRecord> freshRound(Instant start, const Shift& shift, const std::string& actor);
-    Result<RoundRecord> copiedRound(Instant start, const Shift& shift, const std::string& actor, const RoundRecord& from);
+    Result<RoundRecord> copiedRound(
+        Instant start, const Shift& shift, const std::string& actor, const RoundRecord& from);
     Result<void> recheck(Instant start, const Shift& shift);
     Result<void> check(Event event, Instant start, const Shift& shift);
     /** The round that stands on the first page when the demo is opened. */
     Result<void> present(const Shift& shift);
     Result<bool> save(const Checklist& checklist, const RoundRecord& round, const std::string& actor);
-    Result<void> act(const std::vector<GapAction>& actions, const std::string& actor, std::chrono::seconds apart);
+    Result<void> act(
+        const std::vector<GapAction>& actions, const std::string& actor, std::chrono::seconds apart);
     [[nodiscard]] std::string actorOf(const Shift& shift);
     [[nodiscard]] double paceOf(const std::string& actor) const;
-    [[nodiscard]] bool isPresent(const Shift& shift) const { return m_plan.is(sorrelHill) && shift.ends > m_until; }
+    [[nodiscard]] bool isPresent(const Shift& shift) const
+    {
+        return m_plan.is(sorrelHill) && shift.ends > m_until;
+    }
+    [[nodiscard]] bool isOutstanding(const Shift& shift) const
+    {
+        return isBehindNow(m_plan) && shift.ends > m_until;
+    }
 
     Store& m_store;
     FixedClock& m_clock;

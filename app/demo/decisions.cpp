@@ -18,15 +18,20 @@ struct Remedy
     std::vector<const char*> remarks;
 };
 
-const Remedy& remedyFor(ReasonCode code)
+const Remedy& remedyFor(const Reason& reason)
 {
-    static const Remedy supply {
-        .owner = "store", .remarks = {"Asked the store.", "Borrowed from the postnatal ward.", "Comes with the next delivery."}};
-    static const Remedy repair {
-        .owner = "engineer", .remarks = {"Labelled, engineer called.", "The spare one is in use.", "Part is ordered."}};
-    static const Remedy reading {.owner = "", .remarks = {"To be read again in an hour.", "Setting looked at."}};
-    static const Remedy care {.owner = "", .remarks = {"To be done this shift.", "Told the cleaner.", "Handed over."}};
-    switch (code) {
+    static const Remedy supply{.owner = "store",
+        .remarks
+        = {"Asked the store.", "Borrowed from the postnatal ward.", "Comes with the next delivery."}};
+    static const Remedy repair{.owner = "engineer",
+        .remarks = {"Labelled, engineer called.", "The spare one is in use.", "Part is ordered."}};
+    static const Remedy reading{
+        .owner = "", .remarks = {"To be read again in an hour.", "Setting looked at."}};
+    static const Remedy care{
+        .owner = "", .remarks = {"To be done this shift.", "Told the cleaner.", "Handed over."}};
+    if (reason.item.starts_with("mask-"))
+        return supply; // nobody repairs a mask
+    switch (reason.code) {
     case ReasonCode::Absent:
     case ReasonCode::Expired:
     case ReasonCode::TooFew:
@@ -46,13 +51,16 @@ const Remedy& remedyFor(ReasonCode code)
     }
 }
 
-GapAction actionOn(const UnitPlan& plan, const std::string& item, const GapBook::Entry& entry, Instant now, Random& random)
+GapAction actionOn(
+    const UnitPlan& plan, const std::string& item, const GapBook::Entry& entry, Instant now, Random& random)
 {
-    const Remedy& remedy = remedyFor(entry.reason.code);
+    const Remedy& remedy = remedyFor(entry.reason);
     const bool isOurs = *remedy.owner == '\0' || random.chance(0.35);
-    GapAction action {.item = item, .nth = entry.nth, .owner = isOurs ? random.pick(plan.people).initials : remedy.owner};
+    GapAction action{
+        .item = item, .nth = entry.nth, .owner = isOurs ? random.pick(plan.people).initials : remedy.owner};
     if (random.chance(0.4))
-        action.due = floor<minutes>(now) + hours(entry.reason.severity == Severity::Critical ? 4 : 12 * random.between(1, 8));
+        action.due = floor<minutes>(now)
+            + hours(entry.reason.severity == Severity::Critical ? 4 : 12 * random.between(1, 8));
     if (random.chance(0.6))
         action.remark = random.pick(remedy.remarks);
     return action;
@@ -82,7 +90,7 @@ std::optional<GapAction> warmerDecision(const Stories& stories, const GapBook::E
     const int day = daysBetween(stories.warmerBroken.from, today);
     for (const Decision& decision : warmerDecisions()) {
         if (decision.day == day && entry.isOpen)
-            return GapAction {.item = "warmer-function-test",
+            return GapAction{.item = "warmer-function-test",
                 .nth = entry.nth,
                 .owner = decision.owner,
                 .due = floor<hours>(entry.openedAt) + days(decision.dueDay),
@@ -93,8 +101,8 @@ std::optional<GapAction> warmerDecision(const Stories& stories, const GapBook::E
 
 }
 
-std::vector<GapAction> decide(
-    const UnitPlan& plan, const Stories& stories, const GapBook& book, Date today, Instant now, Random& random)
+std::vector<GapAction> decide(const UnitPlan& plan, const Stories& stories, const GapBook& book, Date today,
+    Instant now, Random& random)
 {
     std::vector<GapAction> actions;
     const auto warmer = book.entries().find("warmer-function-test");
@@ -114,14 +122,23 @@ std::vector<GapAction> decide(
 std::vector<GapAction> decideNow(const UnitPlan& plan, const GapBook& book, Instant now, Random& random)
 {
     std::vector<GapAction> actions;
-    for (const auto& [item, entry] : unowned(book)) {
+    for (const auto& [item, entry] : book.entries()) {
+        if (!entry.isOpen)
+            continue;
         if (item == "delivery-kits")
-            actions.push_back({.item = item, .nth = entry.nth, .owner = "store", .due = floor<minutes>(now) + hours(2),
+            actions.push_back({.item = item,
+                .nth = entry.nth,
+                .owner = "store",
+                .due = floor<minutes>(now) + hours(2),
                 .remark = "Cord ties asked from the main store."});
         else if (item == "mask-size-0")
-            actions.push_back({.item = item, .nth = entry.nth, .owner = plan.people[1].initials,
-                .due = floor<minutes>(now) + hours(20), .remark = "Does not seal. New one from the store."});
-        else if (entry.reason.severity != Severity::Critical && actions.size() < mostAtOnce)
+            actions.push_back({.item = item,
+                .nth = entry.nth,
+                .owner = plan.people[1].initials,
+                .due = floor<minutes>(now) + hours(20),
+                .remark = "Does not seal. New one from the store."});
+        else if (!entry.hasOwner && entry.reason.severity != Severity::Critical
+            && actions.size() < mostAtOnce)
             actions.push_back(actionOn(plan, item, entry, now, random));
     }
     return actions;

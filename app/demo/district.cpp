@@ -37,17 +37,28 @@ UnitPlan unitPlan(const char* id, const char* name, const char* level, std::vect
 UnitPlan smallUnit()
 {
     UnitPlan plan = unitPlan(ashLock, "Ash Lock", "primary", {"UM", "KT", "BE", "SO"}, "in-b",
-        {.birthsPerDay = 0.2, .roundsDone = 0.4, .checksDone = 0.8, .actsOnGaps = 0.2, .gapLoad = 1.3, .leftOut = 0.012});
+        {.birthsPerDay = 0.2,
+            .roundsDone = 0.4,
+            .checksDone = 0.8,
+            .actsOnGaps = 0.2,
+            .gapLoad = 1.1,
+            .leftOut = 0.006});
     plan.pattern = ShiftPattern::twoByTwelve();
     plan.limits = whoRoom();
-    plan.without = {"skin-probe", "oximeter", "preterm-wrap", "bcg", "hepb-birth-dose", "opv", "vaccine-vials"};
+    plan.without
+        = {"skin-probe", "oximeter", "preterm-wrap", "bcg", "hepb-birth-dose", "opv", "vaccine-vials"};
     return plan;
 }
 
 UnitPlan ownShifts()
 {
     UnitPlan plan = unitPlan(marlGate, "Marl Gate", "community", {"ZK", "PA", "OT", "LN", "VI", "EH"}, "us-m",
-        {.birthsPerDay = 0.8, .roundsDone = 0.93, .checksDone = 0.5, .actsOnGaps = 0.1, .gapLoad = 0.8, .halfDegrees = 0.6});
+        {.birthsPerDay = 0.8,
+            .roundsDone = 0.93,
+            .checksDone = 0.5,
+            .actsOnGaps = 0.1,
+            .gapLoad = 0.8,
+            .halfDegrees = 0.6});
     using std::chrono::hours;
     plan.pattern = {.starts = {{"morning", hours(8)}, {"afternoon", hours(14)}, {"night", hours(20)}}};
     plan.without = {"eye-ointment"};
@@ -58,20 +69,25 @@ UnitPlan ownShifts()
 
 std::vector<UnitPlan> larkmere()
 {
-    std::vector<UnitPlan> plans {
-        unitPlan(sorrelHill, "Sorrel Hill", "district", {"NV", "AQ", "TR", "JE", "MB", "HU", "SY", "DK", "PL"}, "in-d",
-            {.birthsPerDay = 2.6, .roundsDone = 0.96, .checksDone = 0.75, .actsOnGaps = 0.5, .gapLoad = 0.75}),
+    std::vector<UnitPlan> plans{
+        unitPlan(sorrelHill, "Sorrel Hill", "district",
+            {"NV", "AQ", "TR", "JE", "MB", "HU", "SY", "DK", "PL"}, "in-d",
+            {.birthsPerDay = 2.0,
+                .roundsDone = 0.96,
+                .checksDone = 0.75,
+                .actsOnGaps = 0.25,
+                .gapLoad = 0.8}),
         unitPlan(tarnFerry, "Tarn Ferry", "community", {"GO", "IW", "RA", "FE", "KU", "YB"}, "in-b",
-            {.birthsPerDay = 1.2, .roundsDone = 0.94, .checksDone = 0.6, .gapLoad = 1.1, .pace = 0.9}),
+            {.birthsPerDay = 1.0, .roundsDone = 0.94, .checksDone = 0.6, .gapLoad = 1.1, .pace = 0.9}),
         unitPlan(quillmere, "Quillmere", "community", {"CH", "OV", "TE", "LI", "MZ", "AN"}, "us-m",
-            {.birthsPerDay = 1.0, .roundsDone = 0.94, .actsOnGaps = 0.4}),
+            {.birthsPerDay = 0.8, .roundsDone = 0.94, .actsOnGaps = 0.2}),
         unitPlan(ostrey, "Ostrey", "community", {"BR", "SK", "EL", "DA", "VO"}, "in-d",
-            {.birthsPerDay = 0.8, .roundsDone = 0.93, .checksDone = 0.6, .gapLoad = 1.2}),
-        unitPlan(pennyWeir, "Penny Weir", "district", {"QA", "WI", "HM", "NO", "TU", "JA", "RE", "SB"}, "in-d",
-            {.birthsPerDay = 2.0, .roundsDone = 0.95, .gapLoad = 1.15, .pace = 1.1}),
+            {.birthsPerDay = 0.7, .roundsDone = 0.93, .checksDone = 0.6, .gapLoad = 1.2}),
+        unitPlan(pennyWeir, "Penny Weir", "district", {"QA", "WI", "HM", "NO", "TU", "JA", "RE", "SB"},
+            "in-d", {.birthsPerDay = 1.6, .roundsDone = 0.95, .gapLoad = 1.15, .pace = 1.1}),
         smallUnit(),
         unitPlan(hallowDown, "Hallow Down", "primary", {"EK", "PU", "AR", "ID", "GL"}, "in-b",
-            {.birthsPerDay = 0.5, .roundsDone = 0.95, .actsOnGaps = 0.3, .pace = 1.15}),
+            {.birthsPerDay = 0.4, .roundsDone = 0.95, .actsOnGaps = 0.2, .pace = 1.15}),
         ownShifts(),
     };
     plans[1].without = {"preterm-wrap"};
@@ -84,7 +100,7 @@ std::vector<UnitPlan> larkmere()
 StationKey stationOf(const UnitPlan& plan)
 {
     Random random = Random::named("station of " + plan.unit.id);
-    std::array<unsigned char, 32> seed {};
+    std::array<unsigned char, 32> seed{};
     for (unsigned char& byte : seed)
         byte = static_cast<unsigned char>(random.next() & 0xFFU);
     return StationKey::fromSeed(seed);

@@ -22,7 +22,7 @@ struct Habits
     double birthsPerDay = 1;
     double roundsDone = 0.95; ///< share of shifts with a round
     double checksDone = 0.7; ///< share of births with a check before, and with one after
-    double actsOnGaps = 0.25; ///< chance that a gap without an owner gets one after a round
+    double actsOnGaps = 0.15; ///< chance that a gap without an owner gets one after a round
     double gapLoad = 1; ///< how often things fail, against the usual
     double pace = 1; ///< seconds an item, against the usual
     double leftOut = 0.002; ///< chance that an item is passed over in a round

@@ -12,7 +12,11 @@ void GapBook::note(const Checklist& checklist, const RoundRecord& round)
         if (outcome == Outcome::Gap) {
             Entry& entry = m_entries[item];
             if (!entry.isOpen)
-                entry = {.nth = entry.nth + 1, .isOpen = true, .hasOwner = false, .openedAt = round.finished, .reason = {}};
+                entry = {.nth = entry.nth + 1,
+                    .isOpen = true,
+                    .hasOwner = false,
+                    .openedAt = round.finished,
+                    .reason = {}};
             entry.reason = *reason++;
         } else if (outcome != Outcome::NotChecked) {
             if (const auto entry = m_entries.find(item); entry != m_entries.end())

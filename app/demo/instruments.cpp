@@ -17,8 +17,8 @@ struct Band
     double wander = 0; ///< standard deviation of the slow part
     double noise = 0; ///< and of each look
     double step = 1; ///< as fine as it reads
-    std::pair<double, double> low {}; ///< a fault moves it into one of these
-    std::pair<double, double> high {};
+    std::pair<double, double> low{}; ///< a fault moves it into one of these
+    std::pair<double, double> high{};
     double lowShare = 0.5;
     double dead = 0; ///< share of faults in which it does not read at all
 };
@@ -26,15 +26,39 @@ struct Band
 Band bandOf(const std::string& item, double middle)
 {
     if (item == "room-temperature")
-        return {.mean = middle, .wander = 0.36, .noise = 0.08, .step = 0.1, .low = {-3.4, -1.6}, .high = {1.5, 2.6},
-            .lowShare = 0.7, .dead = 0.06};
+        return {.mean = middle,
+            .wander = 0.36,
+            .noise = 0.08,
+            .step = 0.1,
+            .low = {-3.4, -1.6},
+            .high = {1.5, 2.6},
+            .lowShare = 0.7,
+            .dead = 0.06};
     if (item == "fridge-temperature")
-        return {.mean = 4.6, .wander = 0.8, .noise = 0.3, .step = 0.1, .low = {-4.3, -3.2}, .high = {4.2, 7.5},
-            .lowShare = 0.3, .dead = 0.08};
+        return {.mean = 4.6,
+            .wander = 0.8,
+            .noise = 0.3,
+            .step = 0.1,
+            .low = {-4.3, -3.2},
+            .high = {4.2, 7.5},
+            .lowShare = 0.3,
+            .dead = 0.08};
     if (item == "suction-pressure")
-        return {.mean = 91, .wander = 2.6, .noise = 1.2, .step = 1, .low = {-62, -22}, .high = {16, 34}, .lowShare = 0.85,
+        return {.mean = 91,
+            .wander = 2.6,
+            .noise = 1.2,
+            .step = 1,
+            .low = {-62, -22},
+            .high = {16, 34},
+            .lowShare = 0.85,
             .dead = 0.3};
-    return {.mean = 0, .wander = 2.2, .noise = 1.4, .step = 5, .low = {-45, -18}, .high = {18, 55}, .lowShare = 0.4,
+    return {.mean = 0,
+        .wander = 2.2,
+        .noise = 1.4,
+        .step = 5,
+        .low = {-45, -18},
+        .high = {18, 55},
+        .lowShare = 0.4,
         .dead = 0.1};
 }
 
@@ -61,14 +85,14 @@ public:
     Answer seen(const Look&, Random& random) const override
     {
         if (isFaulty() && m_dead)
-            return GapFound {GapReason::NotWorking};
+            return GapFound{GapReason::NotWorking};
         const double value
             = m_band.mean + m_drift + m_offset + (isFaulty() ? m_shift : 0.0) + random.bell(m_band.noise);
         double step = m_band.step;
         if (random.chance(m_halfDegrees))
             step *= 5; // to the half degree, or to the five
         const double read = std::clamp(std::round(value / step) * step, m_low, m_high);
-        return Measured {Decimal {.thousandths = std::llround(read * 100) * 10}};
+        return Measured{Decimal{.thousandths = std::llround(read * 100) * 10}};
     }
 
 protected:
@@ -101,16 +125,16 @@ public:
 
     void pass(Random& random, const Look& begin, double) override
     {
-        if (m_since == Instant {} || random.chance(0.35))
+        if (m_since == Instant{} || random.chance(0.35))
             m_since = begin.at - std::chrono::minutes(random.between(35, 240));
     }
 
     Answer seen(const Look& look, Random&) const override
     {
         if (!isFaulty())
-            return RunningSince {onTheMinute(std::min(m_since, look.at - m_needed - std::chrono::minutes(6)))};
-        return m_dead ? Answer(GapFound {GapReason::NotWorking})
-                      : Answer(RunningSince {onTheMinute(look.at - std::chrono::minutes(m_on))});
+            return RunningSince{onTheMinute(std::min(m_since, look.at - m_needed - std::chrono::minutes(6)))};
+        return m_dead ? Answer(GapFound{GapReason::NotWorking})
+                      : Answer(RunningSince{onTheMinute(look.at - std::chrono::minutes(m_on))});
     }
 
 protected:
@@ -124,7 +148,7 @@ private:
     static Instant onTheMinute(Instant t) { return std::chrono::floor<std::chrono::minutes>(t); }
 
     std::chrono::minutes m_needed;
-    Instant m_since {};
+    Instant m_since{};
     int m_on = 0;
     bool m_dead = false;
 };
@@ -141,13 +165,19 @@ public:
         change(random);
     }
 
-    void pass(Random& random, const Look&, double) override { draw(random.chance(0.5) ? 0.01 * random.real() : 0, random); }
+    void pass(Random& random, const Look&, double) override
+    {
+        draw(random.chance(0.5) ? 0.01 * random.real() : 0, random);
+    }
     void use(Random& random, Date) override
     {
         if (random.chance(0.3))
             draw(0.02 + 0.08 * random.real(), random);
     }
-    Answer seen(const Look&, Random&) const override { return CylinderRead {.gauge = gauge(), .size = m_size.id, .flow = m_flow}; }
+    Answer seen(const Look&, Random&) const override
+    {
+        return CylinderRead{.gauge = gauge(), .size = m_size.id, .flow = m_flow};
+    }
 
 protected:
     void failed(Random& random, Date, std::optional<int>) override
@@ -180,7 +210,8 @@ private:
 
 }
 
-std::unique_ptr<Thing> makeMeter(const Item& item, const MeasureRule& rule, const UnitPlan& plan, Random& random)
+std::unique_ptr<Thing> makeMeter(
+    const Item& item, const MeasureRule& rule, const UnitPlan& plan, Random& random)
 {
     const LimitSet& limits = limitsFor(item, rule, plan.limits);
     const double low = limits.low ? limits.low->toDouble() : 0;

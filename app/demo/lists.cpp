@@ -8,8 +8,9 @@ namespace cradlepost::demo {
 Result<Lists> Lists::builtIn()
 {
     Lists lists;
-    for (const auto& [use, entry] : {std::pair(RoundKind::Shift, &lists.shift), std::pair(RoundKind::PreBirth, &lists.preBirth),
-             std::pair(RoundKind::AfterUse, &lists.afterUse)}) {
+    for (const auto& [use, entry] :
+        {std::pair(RoundKind::Shift, &lists.shift), std::pair(RoundKind::PreBirth, &lists.preBirth),
+            std::pair(RoundKind::AfterUse, &lists.afterUse)}) {
         auto document = parseJson(builtInChecklistText(use));
         if (!document)
             return tl::unexpected(document.error());

@@ -8,8 +8,8 @@
 namespace cradlepost::demo {
 
 /**
- * SplitMix64 (Steele, Lea, Flood: Fast Splittable Pseudorandom Number Generators, 2014) with distributions of our
- * own: those of the standard library differ from one to the next, and the district must not.
+ * SplitMix64 (Steele, Lea, Flood: Fast Splittable Pseudorandom Number Generators, 2014) with distributions of
+ * our own: those of the standard library differ from one to the next, and the district must not.
  */
 class Random
 {

@@ -29,7 +29,8 @@ double usualSeconds(ItemKind kind)
 
 }
 
-std::vector<int> walkingTimes(const Checklist& checklist, const std::vector<std::size_t>& asked, double pace, Random& random)
+std::vector<int> walkingTimes(
+    const Checklist& checklist, const std::vector<std::size_t>& asked, double pace, Random& random)
 {
     std::vector<int> seconds;
     int now = 0;
@@ -55,8 +56,8 @@ Instant finishOf(Instant started, const std::vector<int>& seconds)
     return started + std::chrono::seconds(seconds.empty() ? 2 : seconds.back() + 2);
 }
 
-Result<RoundRecord> walked(const Checklist& checklist, const TimeZone& zone, Draft draft, const std::vector<int>& seconds,
-    const Answering& answering)
+Result<RoundRecord> walked(const Checklist& checklist, const TimeZone& zone, Draft draft,
+    const std::vector<int>& seconds, const Answering& answering)
 {
     const Instant started = draft.started;
     const Instant finish = finishOf(started, seconds);

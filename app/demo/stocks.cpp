@@ -48,7 +48,7 @@ public:
     }
     Answer seen(const Look&, Random&) const override
     {
-        Counted counted {.lots = m_lots};
+        Counted counted{.lots = m_lots};
         if (counted.lots.empty())
             counted.lots.push_back({.quantity = 0, .expiry = std::nullopt, .number = {}});
         return counted;
@@ -74,10 +74,11 @@ protected:
 private:
     static int usedAtBirth(const std::string& item)
     {
-        for (const auto& [id, pieces] : {std::pair("towels", 2), std::pair("newborn-linen", 2), std::pair("sterile-gloves", 2),
-                 std::pair("oxytocin", 1), std::pair("vitamin-k", 1), std::pair("caps-socks", 1), std::pair("mother-pads", 2),
-                 std::pair("sterile-packs", 1), std::pair("exam-gloves", 3), std::pair("eye-ointment", 1),
-                 std::pair("partograph-sheets", 1), std::pair("name-tags", 1), std::pair("sterile-gauze", 2)}) {
+        for (const auto& [id, pieces] : {std::pair("towels", 2), std::pair("newborn-linen", 2),
+                 std::pair("sterile-gloves", 2), std::pair("oxytocin", 1), std::pair("vitamin-k", 1),
+                 std::pair("caps-socks", 1), std::pair("mother-pads", 2), std::pair("sterile-packs", 1),
+                 std::pair("exam-gloves", 3), std::pair("eye-ointment", 1), std::pair("partograph-sheets", 1),
+                 std::pair("name-tags", 1), std::pair("sterile-gauze", 2)}) {
             if (item == id)
                 return pieces;
         }
@@ -110,7 +111,8 @@ private:
     void dropExpired(Date today)
     {
         if (m_expires)
-            std::erase_if(m_lots, [&](const Lot& lot) { return lot.expiry && *lot.expiry <= addDays(today, 2); });
+            std::erase_if(
+                m_lots, [&](const Lot& lot) { return lot.expiry && *lot.expiry <= addDays(today, 2); });
     }
     void refill(Random& random, Date today)
     {
@@ -129,9 +131,11 @@ private:
         }
         using namespace std::chrono;
         const year_month month = today.year() / today.month() + months(random.between(3, 26));
-        m_lots.push_back({.quantity = pieces, .expiry = Date(month / last),
+        m_lots.push_back({.quantity = pieces,
+            .expiry = Date(month / last),
             .number = m_mark + std::to_string(random.between(1000, 9999))});
-        std::stable_sort(m_lots.begin(), m_lots.end(), [](const Lot& a, const Lot& b) { return a.expiry < b.expiry; });
+        std::stable_sort(
+            m_lots.begin(), m_lots.end(), [](const Lot& a, const Lot& b) { return a.expiry < b.expiry; });
     }
 
     std::string m_mark;
@@ -157,12 +161,13 @@ public:
             m_parts[at] = std::max(0, m_parts[at] - m_rule.parts[at].perKit);
         topUp(random);
     }
-    Answer seen(const Look&, Random&) const override { return KitCounted {.parts = m_parts}; }
+    Answer seen(const Look&, Random&) const override { return KitCounted{.parts = m_parts}; }
 
 protected:
     void failed(Random& random, Date, std::optional<int> which) override
     {
-        m_short = static_cast<std::size_t>(which.value_or(random.between(0, static_cast<int>(m_parts.size()) - 1)));
+        m_short = static_cast<std::size_t>(
+            which.value_or(random.between(0, static_cast<int>(m_parts.size()) - 1)));
         const int each = m_rule.parts[m_short].perKit;
         const int whole = which ? m_rule.par - 1 : random.between(0, m_rule.par - 1);
         m_parts[m_short] = whole * each + each - 1;
@@ -192,6 +197,9 @@ std::unique_ptr<Thing> makeShelf(const Item& item, const CountRule& rule, Random
     return std::make_unique<Shelf>(item, rule, random, today);
 }
 
-std::unique_ptr<Thing> makeKits(const KitRule& rule, Random& random) { return std::make_unique<Kits>(rule, random); }
+std::unique_ptr<Thing> makeKits(const KitRule& rule, Random& random)
+{
+    return std::make_unique<Kits>(rule, random);
+}
 
 }

@@ -23,13 +23,13 @@ Usual usualOf(Severity severity)
 {
     switch (severity) {
     case Severity::Critical:
-        return {.share = 0.016, .mend = 0.45};
+        return {.share = 0.021, .mend = 0.45};
     case Severity::Major:
-        return {.share = 0.045, .mend = 0.22};
+        return {.share = 0.09, .mend = 0.22};
     case Severity::Minor:
         break;
     }
-    return {.share = 0.065, .mend = 0.12};
+    return {.share = 0.12, .mend = 0.12};
 }
 
 Risk riskFor(double share, double mend)
@@ -41,7 +41,7 @@ Risk riskFor(double share, double mend)
 /** Every ward has its own weak spots. */
 double weakness(const UnitPlan& plan, const Item& item)
 {
-    return 0.4 + 1.2 * Random::named(plan.unit.id + '/' + item.id).real();
+    return 0.3 + 1.4 * Random::named(plan.unit.id + '/' + item.id).real();
 }
 
 double progress(Date day, const Stories& stories)
@@ -51,12 +51,12 @@ double progress(Date day, const Stories& stories)
 }
 
 constexpr Risk fails(int which) { return {.onset = 1, .mend = 0, .which = which}; }
-constexpr Risk isWell {.onset = 0, .mend = 1};
+constexpr Risk isWell{.onset = 0, .mend = 1};
 
 std::optional<Risk> atSorrelHill(const Item& item, const Moment& moment, const Stories& stories)
 {
     const Span& broken = stories.warmerBroken;
-    const Span noOther {.from = broken.from, .to = addDays(broken.from, 3)};
+    const Span noOther{.from = broken.from, .to = addDays(broken.from, 3)};
     constexpr int heat = 0;
     constexpr int fit = 1;
     constexpr int ties = 1;
@@ -71,6 +71,8 @@ std::optional<Risk> atSorrelHill(const Item& item, const Moment& moment, const S
         return std::nullopt;
     if (item.id == "mask-size-0")
         return fails(fit);
+    if (item.id == "wall-clock")
+        return fails(0);
     if (item.id == "delivery-kits" && daysAgo == 0)
         return fails(ties);
     return item.severity == Severity::Critical ? std::optional(isWell) : std::nullopt;
@@ -78,31 +80,31 @@ std::optional<Risk> atSorrelHill(const Item& item, const Moment& moment, const S
 
 bool isNightTrouble(const std::string& item)
 {
-    static constexpr std::array items {"person-ventilates", "helper-named", "referral-transport", "sterile-gloves", "light",
-        "room-clean", "hand-rub", "towels", "newborn-linen", "oxygen-spare", "sharps-box", "waste-bins", "backup-light",
-        "caps-socks", "partograph-sheets", "magnesium-sulphate"};
+    static constexpr std::array items{"person-ventilates", "helper-named", "referral-transport",
+        "sterile-gloves", "light", "room-clean", "hand-rub", "towels", "newborn-linen", "oxygen-spare",
+        "sharps-box", "waste-bins", "backup-light", "caps-socks", "partograph-sheets", "magnesium-sulphate"};
     return std::find(items.begin(), items.end(), item) != items.end();
 }
 
 std::optional<Risk> atPennyWeir(const Item& item, const Moment& moment, const Stories& stories)
 {
     if (item.id == "suction-pressure")
-        return riskFor(0.28, 0.15);
+        return riskFor(0.36, 0.15);
     if (item.id == "oxytocin" || item.id == "vitamin-k") {
         const auto day = static_cast<unsigned>(moment.day.day());
         if (day >= 25)
-            return Risk {.onset = 0.3, .mend = 0};
-        return day <= 3 ? Risk {.onset = 0, .mend = 0.4} : Risk {.onset = 0.003, .mend = 0.5};
+            return Risk{.onset = 0.3, .mend = 0};
+        return day <= 3 ? Risk{.onset = 0, .mend = 0.4} : Risk{.onset = 0.003, .mend = 0.5};
     }
     if (moment.day >= stories.nightsWorse && isNightTrouble(item.id))
-        return moment.night ? Risk {.onset = 0.26, .mend = 0.1} : Risk {.onset = 0.01, .mend = 0.9};
+        return moment.night ? Risk{.onset = 0.26, .mend = 0.1} : Risk{.onset = 0.01, .mend = 0.9};
     return std::nullopt;
 }
 
 /** 1 in the middle of the cold months, 0 from spring to autumn. */
 double coldness(Date day)
 {
-    const Date middle {day.year() + years(day.month() >= July ? 1 : 0), January, std::chrono::day(8)};
+    const Date middle{day.year() + years(day.month() >= July ? 1 : 0), January, std::chrono::day(8)};
     return std::max(0.0, 1.0 - std::abs(daysBetween(day, middle)) / 65.0);
 }
 
@@ -129,14 +131,15 @@ Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const 
         told = atSorrelHill(item, moment, stories);
     else if (plan.is(pennyWeir))
         told = atPennyWeir(item, moment, stories);
-    else if (plan.is(hallowDown) && item.id == "fridge-temperature" && stories.fridgeWarm.contains(moment.day))
+    else if (plan.is(hallowDown) && item.id == "fridge-temperature"
+        && stories.fridgeWarm.contains(moment.day))
         told = isWell; // it is the season of offsetOf
     if (told)
         return *told;
     const Usual usual = usualOf(item.severity);
     double load = plan.habits.gapLoad;
     if (plan.is(quillmere))
-        load = 7.6 - 6.6 * progress(moment.day, stories);
+        load = 4.3 - 3.0 * progress(moment.day, stories);
     return riskFor(usual.share * load * weakness(plan, item), usual.mend);
 }
 
@@ -159,13 +162,18 @@ bool isSilent(const UnitPlan& plan, Date day, const Stories& stories)
     return plan.is(ostrey) && stories.silent.contains(day);
 }
 
+bool isBehindNow(const UnitPlan& plan) { return plan.is(ashLock) || plan.is(marlGate); }
+
 bool isLate(const UnitPlan& plan) { return plan.is(marlGate); }
 
 const std::vector<Decision>& warmerDecisions()
 {
-    static const std::vector<Decision> decisions {
+    static const std::vector<Decision> decisions{
         {.day = 0, .dueDay = 7, .owner = "engineer", .remark = "No heat. Warmer labelled, engineer called."},
-        {.day = 2, .dueDay = 7, .owner = "engineer", .remark = "Spare warmer from the postnatal ward is here."},
+        {.day = 2,
+            .dueDay = 7,
+            .owner = "engineer",
+            .remark = "Spare warmer from the postnatal ward is here."},
         {.day = 6, .dueDay = 16, .owner = "engineer", .remark = "Heating element is dead. New one ordered."},
         {.day = 15, .dueDay = 21, .owner = "engineer", .remark = "Element still on its way, asked again."},
         {.day = 20, .dueDay = 21, .owner = "engineer", .remark = "Element replaced, test tomorrow."},

@@ -9,14 +9,16 @@ namespace cradlepost::demo {
 
 // What happens in Larkmere in the 18 months up to the day of writing. Each of these can be found in the data:
 //
-// Sorrel Hill  busy and decent. The heating element of its warmer is dead for three weeks in the last two months:
-//              the function test fails all that time, until the third day there is no other warmer either. Now: the
-//              warmer was switched on 18 minutes ago, the delivery kits are short of cord ties, the size 0 mask
-//              does not fit. Not ready.
+// Sorrel Hill  busy and decent. The heating element of its warmer is dead for three weeks in the last two
+// months:
+//              the function test fails all that time, until the third day there is no other warmer either.
+//              Now: the warmer was switched on 18 minutes ago, the delivery kits are short of cord ties, the
+//              size 0 mask does not fit, the wall clock is wrong. Not ready.
 // Tarn Ferry   for two calendar months the round is yesterday's again, all of it in about 70 seconds.
 // Quillmere    gets better, slowly: from about 70 % ready to about 93 %.
 // Ostrey       does not report for a whole calendar month.
-// Penny Weir   the suction fails often; oxytocin and vitamin K run out at the end of each month; from one day on the
+// Penny Weir   the suction fails often; oxytocin and vitamin K run out at the end of each month; from one day
+// on the
 //              nights are worse than the days.
 // Ash Lock     small. A round in four shifts of ten, and those are honest.
 // Hallow Down  the room is too cold in the cold months; the fridge is too warm for four days.
@@ -56,7 +58,7 @@ struct Risk
 {
     double onset = 0; ///< chance that it fails, when it is well
     double mend = 1; ///< chance that it is mended, when it is not
-    std::optional<int> which {}; ///< the step or part that fails, where the story says so
+    std::optional<int> which{}; ///< the step or part that fails, where the story says so
 };
 
 Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const Stories& stories);
@@ -67,6 +69,8 @@ double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, co
 /** Whether the round of that day is yesterday's again. */
 bool isCopied(const UnitPlan& plan, Date day, const Stories& stories);
 bool isSilent(const UnitPlan& plan, Date day, const Stories& stories);
+/** Whether the unit has not done the round of the shift that is on. */
+bool isBehindNow(const UnitPlan& plan);
 /** Whether the unit writes its rounds down long after they were due. */
 bool isLate(const UnitPlan& plan);
 

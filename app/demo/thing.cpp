@@ -26,7 +26,7 @@ namespace {
 
 GapReason usualReason(const std::string& item)
 {
-    static const std::map<std::string, GapReason> reasons {
+    static const std::map<std::string, GapReason> reasons{
         {"draught", GapReason::OutOfLimits},
         {"light", GapReason::NotWorking},
         {"room-clean", GapReason::NotClean},
@@ -59,7 +59,7 @@ public:
     }
     Answer seen(const Look&, Random&) const override
     {
-        return isFaulty() ? Answer(GapFound {m_reason}) : Answer(Confirmed {});
+        return isFaulty() ? Answer(GapFound{m_reason}) : Answer(Confirmed{});
     }
 
 protected:
@@ -84,7 +84,7 @@ public:
     }
     Answer seen(const Look&, Random&) const override
     {
-        StepsDone done {.marks = std::string(m_steps, 'p'), .device = m_number};
+        StepsDone done{.marks = std::string(m_steps, 'p'), .device = m_number};
         if (isFaulty())
             done.marks[m_failing] = 'f';
         return done;
@@ -93,7 +93,8 @@ public:
 protected:
     void failed(Random& random, Date, std::optional<int> which) override
     {
-        m_failing = static_cast<std::size_t>(which.value_or(random.between(0, static_cast<int>(m_steps) - 1)));
+        m_failing
+            = static_cast<std::size_t>(which.value_or(random.between(0, static_cast<int>(m_steps) - 1)));
     }
 
 private:
@@ -104,7 +105,7 @@ private:
 
 const char* prefixOf(const std::string& item)
 {
-    static const std::map<std::string, const char*> prefixes {
+    static const std::map<std::string, const char*> prefixes{
         {"warmer-function-test", "W-"}, {"bag-function-test", "B-"}, {"oximeter", "OX-"}};
     const auto at = prefixes.find(item);
     return at == prefixes.end() ? "" : at->second;
@@ -112,9 +113,13 @@ const char* prefixOf(const std::string& item)
 
 }
 
-std::unique_ptr<Thing> makeFixture(const Item& item) { return std::make_unique<Fixture>(usualReason(item.id)); }
+std::unique_ptr<Thing> makeFixture(const Item& item)
+{
+    return std::make_unique<Fixture>(usualReason(item.id));
+}
 
-std::unique_ptr<Thing> makeDevice(const Item& item, const StepsRule& rule, const UnitPlan& plan, Random& random)
+std::unique_ptr<Thing> makeDevice(
+    const Item& item, const StepsRule& rule, const UnitPlan& plan, Random& random)
 {
     // Masks carry no number.
     std::string number = prefixOf(item.id);

@@ -49,8 +49,10 @@ std::unique_ptr<Thing> makeThing(const Item& item, const UnitPlan& plan, Random&
 
 // One maker for each kind of item.
 std::unique_ptr<Thing> makeFixture(const Item& item);
-std::unique_ptr<Thing> makeDevice(const Item& item, const StepsRule& rule, const UnitPlan& plan, Random& random);
-std::unique_ptr<Thing> makeMeter(const Item& item, const MeasureRule& rule, const UnitPlan& plan, Random& random);
+std::unique_ptr<Thing> makeDevice(
+    const Item& item, const StepsRule& rule, const UnitPlan& plan, Random& random);
+std::unique_ptr<Thing> makeMeter(
+    const Item& item, const MeasureRule& rule, const UnitPlan& plan, Random& random);
 std::unique_ptr<Thing> makeWarmth(const SinceRule& rule);
 std::unique_ptr<Thing> makeCylinder(const CylinderRule& rule, const UnitPlan& plan, Random& random);
 std::unique_ptr<Thing> makeShelf(const Item& item, const CountRule& rule, Random& random, Date today);

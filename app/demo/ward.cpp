@@ -10,7 +10,7 @@ Ward::Ward(const UnitPlan& plan, const Stories& stories, const Checklist& shiftR
     , m_stories(stories)
     , m_random(Random::named("ward of " + plan.unit.id))
 {
-    const Moment begin {.day = stories.first, .night = false};
+    const Moment begin{.day = stories.first, .night = false};
     for (std::size_t at = 0; at < shiftRound.itemCount(); ++at) {
         const Item& item = shiftRound.item(at);
         auto thing = makeThing(item, plan, m_random, stories.first);
@@ -24,7 +24,7 @@ Ward::Ward(const UnitPlan& plan, const Stories& stories, const Checklist& shiftR
 
 void Ward::pass(const Moment& moment, Instant begins)
 {
-    const Look look {.at = begins, .day = moment.day};
+    const Look look{.at = begins, .day = moment.day};
     for (const Item* item : m_items) {
         Thing& thing = *m_things.at(item->id);
         const Risk risk = riskOf(m_plan, *item, moment, m_stories);
@@ -65,7 +65,7 @@ bool Ward::mendSome(const std::vector<std::string>& items, const Moment& moment)
 Answer Ward::seen(const Item& item, const Look& look)
 {
     if (item.mayNotApply && isWithout(item.id))
-        return DoesNotApply {};
+        return DoesNotApply{};
     const auto thing = m_things.find(item.id);
     return thing == m_things.end() ? momentary(item) : thing->second->seen(look, m_random);
 }
@@ -76,10 +76,10 @@ Answer Ward::momentary(const Item& item)
         : item.id == "uterotonic-at-hand"                   ? "oxytocin"
                                                             : nullptr;
     if (behind != nullptr && isFaulty(behind))
-        return GapFound {GapReason::Absent};
+        return GapFound{GapReason::Absent};
     if (m_random.chance(0.02 * m_plan.habits.gapLoad))
-        return GapFound {behind != nullptr ? GapReason::Absent : GapReason::NotClean};
-    return Confirmed {};
+        return GapFound{behind != nullptr ? GapReason::Absent : GapReason::NotClean};
+    return Confirmed{};
 }
 
 bool Ward::isWithout(const std::string& item) const
