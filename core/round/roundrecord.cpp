@@ -162,16 +162,30 @@ Result<void> readHead(const Json& body, RoundRecord& round)
 
 Json toBody(const RoundRecord& round)
 {
-    Json::Object body {{"answers", answersToJson(round.answers)}, {"applicable", round.applicable},
-        {"checklist", round.checklist}, {"finished", toMs(round.finished)}, {"gaps", Json::Array()},
-        {"index", round.index}, {"kind", codeName(round.kind)}, {"limits", limitsToJson(round.limits)},
-        {"met", round.met}, {"outcomes", round.outcomes}, {"seconds", secondsToJson(round.seconds)},
-        {"shift", toJson(round.shift)}, {"started", toMs(round.started)}, {"verdict", codeName(round.state)},
-        {"version", round.version}};
+    Json::Array gaps;
     for (const Reason& reason : round.gaps)
-        std::get<Json::Array>(body[4].value.value).push_back(toJson(reason));
+        gaps.push_back(toJson(reason));
+    Json::Object body;
+    body.reserve(16);
+    // Moved in one by one: a braced list would copy the answers twice.
+    const auto add = [&](const char* name, Json value) { body.push_back({name, std::move(value)}); };
+    add("answers", answersToJson(round.answers));
+    add("applicable", round.applicable);
+    add("checklist", round.checklist);
+    add("finished", toMs(round.finished));
+    add("gaps", std::move(gaps));
+    add("index", round.index);
+    add("kind", codeName(round.kind));
+    add("limits", limitsToJson(round.limits));
+    add("met", round.met);
+    add("outcomes", round.outcomes);
+    add("seconds", secondsToJson(round.seconds));
+    add("shift", toJson(round.shift));
+    add("started", toMs(round.started));
+    add("verdict", codeName(round.state));
+    add("version", round.version);
     if (round.over)
-        body.push_back({"over", toJson(*round.over)});
+        add("over", toJson(*round.over));
     return body;
 }
 
