@@ -4,6 +4,7 @@
 #include "core/store/sqlerror.h"
 
 #include <atomic>
+#include <cerrno>
 #include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlResult>
@@ -151,8 +152,10 @@ bool Database::canWrite() const { return sqlite3_db_readonly(m_handle, "main") =
 
 Failure Database::lastFailure() const
 {
-    return Failure{sqliteError(sqlite3_extended_errcode(m_handle), sqlite3_system_errno(m_handle), m_path,
-        sqlite3_errmsg(m_handle))};
+    const int errnoNow = errno; // SQLite keeps it for some of its faults only
+    const int kept = sqlite3_system_errno(m_handle);
+    return Failure{sqliteError(
+        sqlite3_extended_errcode(m_handle), kept != 0 ? kept : errnoNow, m_path, sqlite3_errmsg(m_handle))};
 }
 
 }

@@ -50,7 +50,10 @@ ErrorCode codeOf(int resultCode, int systemErrno)
         // A file that ends too early is damage, not a fault of the disk.
         if (resultCode == SQLITE_IOERR_SHORT_READ || resultCode == SQLITE_IOERR_CORRUPTFS)
             return ErrorCode::Damaged;
-        return codeOfErrno(systemErrno);
+        // The errno may be an older one: believe it only where it explains a write that failed.
+        return codeOfErrno(systemErrno) == ErrorCode::DiskFull ? ErrorCode::DiskFull
+            : codeOfErrno(systemErrno) == ErrorCode::ReadOnly  ? ErrorCode::ReadOnly
+                                                               : ErrorCode::Io;
     case SQLITE_CANTOPEN:
         return codeOfErrno(systemErrno);
     default:

@@ -18,12 +18,32 @@ void setUpConnection(Database& database)
     database.run("PRAGMA synchronous = FULL");
 }
 
+[[noreturn]] void refuseToWrite(const std::string& path)
+{
+    refuse(ErrorCode::ReadOnly, "database " + path + ": the file or its folder cannot be written",
+        "Check the rights of the file and its folder, or use a folder that can be written.");
+}
+
+/** Makes the file when there is none. */
+std::unique_ptr<Database> openOrMake(const std::string& path)
+{
+    try {
+        return std::make_unique<Database>(path, Database::Access::ReadWrite);
+    } catch (const Failure& failure) {
+        // In a folder that is there a file that cannot be made reads as "not found" to SQLite.
+        std::error_code error;
+        const auto folder = std::filesystem::absolute(path, error).parent_path();
+        if (failure.error.code == ErrorCode::NotFound && std::filesystem::is_directory(folder, error))
+            refuseToWrite(path);
+        throw;
+    }
+}
+
 std::unique_ptr<Database> openForWriting(const std::string& path)
 {
-    auto database = std::make_unique<Database>(path, Database::Access::ReadWrite);
+    auto database = openOrMake(path);
     if (!database->canWrite())
-        refuse(ErrorCode::ReadOnly, "database " + path + ": the file or its folder cannot be written",
-            "Check the rights of the file and its folder, or use a folder that can be written.");
+        refuseToWrite(path);
     setUpConnection(*database);
     const int version = schemaVersion(*database);
     if (version == 0)

@@ -9,6 +9,14 @@ namespace cradlepost::test {
 
 inline constexpr Date firstDay = std::chrono::year(2026) / 11 / 1;
 
+/** "" or the fault as one text. */
+inline std::string textOf(const Result<Verified>& verified)
+{
+    if (!verified)
+        return "error: " + verified.error().message;
+    return verified->fault ? verified->fault->where + ": " + verified->fault->what : "";
+}
+
 /** One unit in a store of its own, with a plain checklist of twelve items. */
 struct Ward
 {
@@ -40,14 +48,7 @@ struct Ward
         store.reset();
         store = must(Store::open(dir.file("ward.db"), clock, mode));
     }
-    /** "" or the fault as one text. */
-    [[nodiscard]] std::string fault() const
-    {
-        const auto verified = store->verify();
-        if (!verified)
-            return "error: " + verified.error().message;
-        return verified->fault ? verified->fault->where + ": " + verified->fault->what : "";
-    }
+    [[nodiscard]] std::string fault() const { return textOf(store->verify()); }
 
     const std::string unit = "sorrel-hill";
     TempDir dir;
