@@ -18,7 +18,6 @@ struct Arguments
 {
     CommonOptions common;
     std::string file;
-    std::string unit;
     bool json = false;
 };
 
@@ -28,6 +27,7 @@ void addCommon(CLI::App& app, CommonOptions& common)
 {
     app.add_option("--database", common.database, "Database file (default: the ward's own in the user's data folder)");
     app.add_option("--language", common.language, "Language code, for example en or hi");
+    app.add_option("--unit", common.unit, "Id of a unit, for example sorrel-hill");
     app.add_option("--log-level", common.logLevel, "trace, debug, info, warn, error or off")
         ->check(CLI::IsMember({"trace", "debug", "info", "warn", "error", "off"}));
 }
@@ -45,10 +45,9 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         [&args](const CommandContext& c) { return runDemo(c, args.file); })
         ->add_option("--into", args.file, "The new file")
         ->required();
-    CLI::App* status = add("status", "The verdict now, open gaps, what is due; exit 3 when a unit is not ready",
-        [&args](const CommandContext& c) { return runStatus(c, args.unit, args.json); });
-    status->add_option("--unit", args.unit, "Only this unit");
-    status->add_flag("--json", args.json, "As JSON");
+    add("status", "The verdict now, open gaps, what is due; exit 3 when a unit is not ready",
+        [&args](const CommandContext& c) { return runStatus(c, args.json); })
+        ->add_flag("--json", args.json, "As JSON");
     add("verify", "Check every record, signature and projection; exit 1 with the first fault",
         [&args](const CommandContext& c) { return runVerify(c, args.json); })
         ->add_flag("--json", args.json, "As JSON");

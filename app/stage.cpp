@@ -10,7 +10,8 @@ constexpr QSize firstSize {1366, 768}; // the old ward PC's whole screen
 }
 
 Stage::Stage(
-    QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage)
+    QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage,
+    const QString& unit)
     : m_application(application)
     , m_store(store)
     , m_clock(clock)
@@ -20,6 +21,8 @@ Stage::Stage(
     , m_systemPalette(application.palette())
     , m_systemScale(systemTextScale(application.font(), application.primaryScreen()->logicalDotsPerInch()))
 {
+    if (!unit.isEmpty())
+        m_settings.unit = unit;
 }
 
 void Stage::open()

@@ -12,8 +12,9 @@ namespace cradlepost {
 class Stage : public QObject
 {
 public:
-    /** `settingsFile`: where changes are kept. `forcedLanguage` comes from the command line and is not kept. */
-    Stage(QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage);
+    /** `settingsFile`: where changes are kept. Language and unit from the command line come before them. */
+    Stage(QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage,
+        const QString& unit);
 
     void open();
     [[nodiscard]] MainWindow& window() { return *m_window; }

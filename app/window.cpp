@@ -41,7 +41,7 @@ int runWindow(int argc, char** argv, const CommonOptions& options)
         startLog(options.logLevel);
         return refuse(store.error(), path, forced.isEmpty() ? loadSettings(settingsFile()).language : forced);
     }
-    Stage stage(application, **store, clock, settingsFile(), forced);
+    Stage stage(application, **store, clock, settingsFile(), forced, QString::fromStdString(options.unit));
     stage.open();
     // The log's file is opened once the answer is on the screen.
     QTimer::singleShot(0, &application, [&options, &path] {

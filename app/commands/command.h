@@ -23,7 +23,7 @@ struct CommandContext
 int complain(const Error& error);
 
 int runDemo(const CommandContext& context, const std::string& into);
-int runStatus(const CommandContext& context, const std::string& unit, bool json);
+int runStatus(const CommandContext& context, bool json);
 int runVerify(const CommandContext& context, bool json);
 int runRebuild(const CommandContext& context);
 int runBackup(const CommandContext& context, const std::string& to);

@@ -90,8 +90,9 @@ void printView(const CommandContext& context, const Store& store, const ShiftVie
 
 }
 
-int runStatus(const CommandContext& context, const std::string& unit, bool json)
+int runStatus(const CommandContext& context, bool json)
 {
+    const std::string& unit = context.options.unit;
     const auto store = context.openStore(OpenMode::ReadOnly);
     if (!store)
         return complain(store.error());

@@ -158,7 +158,8 @@ public:
     void use(Random& random, Date) override
     {
         for (std::size_t at = 0; at < m_parts.size(); ++at)
-            m_parts[at] = std::max(0, m_parts[at] - m_rule.parts[at].perKit);
+            m_parts[at]
+                = std::max(isFaulty() && at == m_short ? m_least : 0, m_parts[at] - m_rule.parts[at].perKit);
         topUp(random);
     }
     Answer seen(const Look&, Random&) const override { return KitCounted{.parts = m_parts}; }
@@ -171,6 +172,7 @@ protected:
         const int each = m_rule.parts[m_short].perKit;
         const int whole = which ? m_rule.par - 1 : random.between(0, m_rule.par - 1);
         m_parts[m_short] = whole * each + each - 1;
+        m_least = which ? m_parts[m_short] : 0; // a story stays as it is told
     }
     void mended(Random& random, Date) override { topUp(random); }
 
@@ -188,6 +190,7 @@ private:
     KitRule m_rule;
     std::vector<int> m_parts;
     std::size_t m_short = 0;
+    int m_least = 0;
 };
 
 }

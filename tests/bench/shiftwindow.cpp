@@ -12,7 +12,7 @@ int main(int argc, char** argv)
     auto store = Store::open(argc > 1 ? argv[1] : "", clock);
     if (!store)
         return 1;
-    Stage stage(application, **store, clock, QString(), {});
+    Stage stage(application, **store, clock, QString(), {}, QStringLiteral("sorrel-hill"));
     stage.open();
     const bench::FirstPaint watch(stage.window());
     return QApplication::exec();

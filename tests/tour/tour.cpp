@@ -50,7 +50,7 @@ public:
             const Language language(QString::fromLatin1(look.language));
             m_application.setLayoutDirection(language.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
             applyTheme(m_application, makeTheme(look.scheme, look.scale));
-            MainWindow window(*store, scene.clock, language, {});
+            MainWindow window(*store, scene.clock, language, {.unit = QStringLiteral("sorrel-hill")});
             window.resize(1366, 768);
             window.show();
             window.openPlace(place);
@@ -74,7 +74,7 @@ void walk(Scene& scene, std::size_t n)
 {
     auto store = test::must(Store::open(scene.file, scene.clock));
     const Language language(QStringLiteral("en"));
-    Ward ward(*store, scene.clock, language, test::must(store->units()).front().id);
+    Ward ward(*store, scene.clock, language, "sorrel-hill");
     ward.refresh();
     ward.setActor("A. T.");
     Walk round = test::must(ward.takeUp(RoundKind::Shift));

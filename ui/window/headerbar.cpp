@@ -71,6 +71,7 @@ void HeaderBar::fillPeople()
         m_actor->addItem(qs(m_ward.actor()), qs(m_ward.actor()));
     m_actor->setCurrentIndex(std::max(m_actor->findData(qs(m_ward.actor())), 0));
     m_actor->setVisible(m_unit->count() > 0);
+    arrange();
 }
 
 void HeaderBar::refresh()
@@ -78,9 +79,9 @@ void HeaderBar::refresh()
     const TimeText times = m_ward.times();
     m_clock->setText(times.clock(m_ward.now()));
     m_shift->setText(m_ward.view() ? times.shift(m_ward.view()->shift) : QString());
-    arrange();
     if (m_actor->currentData().toString().toStdString() != m_ward.actor())
         fillPeople();
+    arrange();
 }
 
 void HeaderBar::showSaved(Instant at)

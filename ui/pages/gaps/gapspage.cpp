@@ -4,6 +4,7 @@
 #include "ui/pages/gaps/gapeditor.h"
 #include "ui/pages/gaps/gaptext.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
 
 #include <QHBoxLayout>
@@ -29,14 +30,17 @@ GapsPage::GapsPage(Ward& ward, QWidget* parent)
     , m_editor(new GapEditor(ward))
 {
     const Theme& theme = themeOf(*this);
-    auto* page = new QHBoxLayout(this);
+    auto* page = new QVBoxLayout(this);
     page->setContentsMargins(theme.space(Space::Wide), theme.space(Space::Apart), theme.space(Space::Wide),
         theme.space(Space::Apart));
-    page->setSpacing(theme.space(Space::Wide));
-    page->addWidget(makeLists(), 1);
+    auto* row = new FoldingRow;
+    row->setSpacing(theme.space(Space::Wide));
+    row->addWidget(makeLists(), 1);
     m_editor->setMinimumWidth(theme.px(editorWidth));
     m_editor->setMaximumWidth(theme.px(editorWidth));
-    page->addWidget(m_editor, 0, Qt::AlignTop);
+    row->addWidget(m_editor, 0, Qt::AlignTop);
+    page->addWidget(row);
+    page->addStretch(1);
     connect(&m_ward, &Ward::changed, this, &GapsPage::refresh);
     connect(m_open, &ActionTable::cursorMoved, this, &GapsPage::choose);
     connect(m_open, &ActionTable::rowActivated, m_editor, &GapEditor::focusOwner);

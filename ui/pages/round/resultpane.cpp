@@ -100,7 +100,6 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
     table->setRows(rows);
     auto* rest = new WrapLabel(tr("%n lesser item(s) were not seen.", nullptr, more), TextRole::Small);
     rest->setTone(Tone::Soft);
-    rest->setVisible(more > 0);
     auto* saved = new WrapLabel(tr("%1. Saved as record %2 of station %3…")
                                     .arg(VerdictText::figures(verdict))
                                     .arg(id.seq)
@@ -128,6 +127,7 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
     column->addWidget(buttons);
     column->addWidget(table);
     column->addWidget(rest);
+    rest->setVisible(more > 0); // not before it has a parent: it would be a window
     column->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);

@@ -8,6 +8,7 @@
 #include "ui/theme/theme.h"
 
 #include <QHideEvent>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -35,7 +36,13 @@ RoundPage::RoundPage(Ward& ward, QWidget* parent)
     const int wide = theme.space(Space::Wide);
     column->setContentsMargins(wide, theme.space(Space::Apart), wide, theme.space(Space::Apart));
     column->addWidget(m_stack);
-    m_stack->addWidget(m_start);
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(m_start);
+    m_startHolder = scroll;
+    m_stack->addWidget(scroll);
     connect(m_start, &StartPane::beginWanted, this, &RoundPage::begin);
     connect(&m_ward, &Ward::changed, this, &RoundPage::followWard);
 }
@@ -90,7 +97,7 @@ void RoundPage::toStart()
 {
     drop();
     m_ward.refresh();
-    open(m_start);
+    open(m_startHolder);
     m_start->refresh();
     m_start->takeFocus();
 }
@@ -121,7 +128,7 @@ void RoundPage::followWard()
         return;
     m_unit = m_ward.unit();
     drop();
-    open(m_start);
+    open(m_startHolder);
 }
 
 void RoundPage::focusInEvent(QFocusEvent* event)
@@ -139,7 +146,7 @@ void RoundPage::hideEvent(QHideEvent* event)
 {
     QWidget::hideEvent(event);
     if (m_result != nullptr && !event->spontaneous()) {
-        open(m_start); // seen is seen: the next visit begins anew
+        open(m_startHolder); // seen is seen: the next visit begins anew
         m_result->deleteLater();
         m_result = nullptr;
     }

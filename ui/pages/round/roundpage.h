@@ -53,6 +53,7 @@ private:
     std::string m_unit;
     QStackedWidget* m_stack;
     StartPane* m_start;
+    QWidget* m_startHolder;
     WalkInHand* m_hand = nullptr;
     WalkPane* m_walk = nullptr;
     ResultPane* m_result = nullptr;

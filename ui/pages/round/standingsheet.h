@@ -11,11 +11,13 @@ class StandingSheet : public Sheet
 {
     Q_OBJECT
 public:
-    explicit StandingSheet(QWidget* parent = nullptr);
+    /** `flat`: on one line, where height is scarce. */
+    explicit StandingSheet(bool flat, QWidget* parent = nullptr);
 
     void setStanding(Readiness state, const QString& sentence);
 
 private:
+    bool m_flat;
     WrapLabel* m_word;
     WrapLabel* m_sentence;
 };

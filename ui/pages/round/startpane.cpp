@@ -167,6 +167,7 @@ void StartPane::fillPeople()
         choice->setObjectName(QStringLiteral("person-%1").arg(qs(person.initials)));
         m_choices.push_back(choice);
         m_people->addWidget(choice);
+        choice->installEventFilter(this);
         connect(choice, &ChoiceButton::clicked, this, [this, initials = person.initials] {
             m_initials->clear();
             m_ward.setActor(initials);
@@ -316,7 +317,7 @@ bool StartPane::eventFilter(QObject* watched, QEvent* event)
     const auto& key = *static_cast<QKeyEvent*>(event);
     if ((key.key() != Qt::Key_Return && key.key() != Qt::Key_Enter) || key.isAutoRepeat())
         return QWidget::eventFilter(watched, event);
-    if (auto* button = qobject_cast<QPushButton*>(watched))
+    if (auto* button = qobject_cast<QAbstractButton*>(watched))
         button->click();
     else if (takeInitials())
         begin(m_primaryKind);

@@ -78,9 +78,8 @@ void WalkPane::findSections()
 QWidget* WalkPane::makeSide()
 {
     const Theme& theme = themeOf(*this);
-    auto* side = new QWidget;
-    side->setFixedWidth(theme.px(sideWidth));
-    auto* column = new QVBoxLayout(side);
+    auto* body = new QWidget;
+    auto* column = new QVBoxLayout(body);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(theme.space(Space::Close));
     const Draft& draft = m_hand.walk().draft();
@@ -96,7 +95,7 @@ QWidget* WalkPane::makeSide()
     walker->setTone(Tone::Hint);
     m_list = new SectionList;
     m_list->setObjectName(QStringLiteral("sectionList"));
-    m_standing = new StandingSheet;
+    m_standing = new StandingSheet(false);
     auto* leave = new QPushButton(tr("Leave it for now"));
     leave->setObjectName(QStringLiteral("leaveButton"));
     leave->setFocusPolicy(Qt::TabFocus);
@@ -113,6 +112,14 @@ QWidget* WalkPane::makeSide()
         resume();
     });
     connect(leave, &QPushButton::clicked, this, &WalkPane::leaveWanted);
+    auto* side = new QScrollArea; // a long checklist on a low screen
+    side->setFrameShape(QFrame::NoFrame);
+    side->setFocusPolicy(Qt::NoFocus);
+    side->setWidgetResizable(true);
+    side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    side->setFixedWidth(theme.px(sideWidth));
+    side->setWidget(body);
+    side->hide(); // until the width is known
     return side;
 }
 
@@ -130,8 +137,7 @@ QWidget* WalkPane::makeMain()
     m_sectionBox = new QComboBox;
     m_sectionBox->setObjectName(QStringLiteral("sectionComboBox"));
     m_sectionBox->setAccessibleName(tr("Section"));
-    m_standingAbove = new StandingSheet;
-    m_standingAbove->setPadding(Space::Close);
+    m_standingAbove = new StandingSheet(true);
     m_pages = new QStackedWidget;
     m_finish
         = new FinishBar(m_hand.kind() == RoundKind::Shift ? tr("Finish the round") : tr("Finish the check"));

@@ -4,6 +4,7 @@
 #include "core/checklist/reader.h"
 #include "ui/text/errortext.h"
 #include "ui/text/wardtext.h"
+#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/sheet.h"
 #include "ui/widgets/wraplabel.h"
 
@@ -77,24 +78,29 @@ SetupPage::SetupPage(Ward& ward, Settings settings, QWidget* parent)
     , m_language(new QComboBox)
     , m_text(new QComboBox)
     , m_scheme(new QComboBox)
+    , m_source(new WrapLabel({}, TextRole::Small))
     , m_said(new WrapLabel)
     , m_checked(new WrapLabel)
 {
     const Theme& theme = themeOf(*this);
-    auto* page = new QHBoxLayout(this);
+    auto* page = new QVBoxLayout(this);
     page->setContentsMargins(theme.space(Space::Wide), theme.space(Space::Apart), theme.space(Space::Wide),
         theme.space(Space::Apart));
-    page->setSpacing(theme.space(Space::Apart));
-    page->addWidget(makeWard(), 3, Qt::AlignTop);
-    auto* right = new QVBoxLayout;
+    auto* row = new FoldingRow;
+    row->setSpacing(theme.space(Space::Apart));
+    row->addWidget(makeWard(), 3, Qt::AlignTop);
+    auto* side = new QWidget;
+    auto* right = new QVBoxLayout(side);
+    right->setContentsMargins(0, 0, 0, 0);
     right->setSpacing(theme.space(Space::Near));
     right->addWidget(makeLook());
     right->addWidget(makeDatabase());
     auto* cautions = new WrapLabel(WardText::cautions(), TextRole::Small);
     cautions->setTone(Tone::Soft);
     right->addWidget(cautions);
-    right->addStretch(1);
-    page->addLayout(right, 2);
+    row->addWidget(side, 2, Qt::AlignTop);
+    page->addWidget(row);
+    page->addStretch(1);
     load();
 }
 
@@ -124,6 +130,12 @@ Sheet* SetupPage::makeWard()
     addRow(column, theme, tr("Who walks rounds"), m_people);
     const QString limitsName = fillLimits();
     addRow(column, theme, limitsName, m_limits);
+    column.addWidget(m_source);
+    m_source->setTone(Tone::Soft);
+    const auto showSource
+        = [this] { m_source->setText(tr("Source: %1").arg(m_limits->currentData(Qt::ToolTipRole).toString())); };
+    connect(m_limits, &QComboBox::currentIndexChanged, this, showSource);
+    showSource();
     auto* save = new QPushButton(tr("Save the ward"));
     save->setObjectName(QStringLiteral("saveWardButton"));
     save->setProperty("primary", true);
@@ -145,8 +157,10 @@ QString SetupPage::fillLimits()
     if (item == nullptr)
         return {};
     for (const LimitSet& set : std::get<MeasureRule>(item->rule).limits)
-        m_limits->addItem(tr("%1 (%2)").arg(m_ward.language().wording(set.name), qs(set.source)), qs(set.id));
-    m_limits->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        m_limits->addItem(m_ward.language().wording(set.name), qs(set.id));
+    for (int i = 0; i < m_limits->count(); ++i)
+        m_limits->setItemData(i, qs(std::get<MeasureRule>(item->rule).limits[static_cast<std::size_t>(i)].source),
+            Qt::ToolTipRole);
     m_limits->setProperty("item", qs(item->id));
     return tr("Limits: %1").arg(m_ward.language().wording(item->label));
 }
@@ -180,16 +194,16 @@ Sheet* SetupPage::makeDatabase()
 {
     auto* sheet = new Sheet(tr("Database"));
     auto* path = new WrapLabel(QDir::toNativeSeparators(qs(m_ward.store().path())), TextRole::Small);
-    auto* buttons = new QHBoxLayout;
+    auto* buttons = new FoldingRow;
     auto* verifyButton = new QPushButton(tr("Verify every record"));
     auto* backupButton = new QPushButton(tr("Back up now"));
     verifyButton->setObjectName(QStringLiteral("verifyButton"));
     backupButton->setObjectName(QStringLiteral("backupButton"));
+    buttons->setSpacing(themeOf(*this).space(Space::Near));
     buttons->addWidget(verifyButton);
     buttons->addWidget(backupButton);
-    buttons->addStretch(1);
     sheet->content().addWidget(path);
-    sheet->content().addLayout(buttons);
+    sheet->content().addWidget(buttons);
     sheet->content().addWidget(m_checked);
     connect(verifyButton, &QPushButton::clicked, this, &SetupPage::verify);
     connect(backupButton, &QPushButton::clicked, this, &SetupPage::backup);

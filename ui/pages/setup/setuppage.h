@@ -54,6 +54,7 @@ private:
     QComboBox* m_language;
     QComboBox* m_text;
     QComboBox* m_scheme;
+    WrapLabel* m_source;
     WrapLabel* m_said;
     WrapLabel* m_checked;
 };

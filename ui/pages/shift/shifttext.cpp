@@ -102,7 +102,7 @@ ActionRow ShiftText::rowOf(const Reason& reason) const
         setDue(row, *reason.readyAt);
     } else if (gap != m_view.gaps.end()) {
         setDue(row, gap->due);
-        if (gap->nth > 1 || gap->found > 1)
+        if (gap->found > 1)
             row.subtitle = tr("%1; found %n time(s) running", nullptr, gap->found).arg(row.subtitle);
     }
     return row;

@@ -4,6 +4,7 @@
 #include "ui/pages/shift/shifttext.h"
 #include "ui/text/errortext.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/markslegend.h"
 #include "ui/widgets/wraplabel.h"
 
@@ -30,9 +31,9 @@ ThisShiftPage::ThisShiftPage(Ward& ward, QWidget* parent)
 {
     const Theme& theme = themeOf(*this);
     auto* page = new QVBoxLayout(this);
-    page->setContentsMargins(theme.space(Space::Wide), theme.space(Space::Apart), theme.space(Space::Wide),
-        theme.space(Space::Apart));
-    page->setSpacing(theme.space(Space::Apart));
+    page->setContentsMargins(
+        theme.space(Space::Wide), theme.space(Space::Near), theme.space(Space::Wide), theme.space(Space::Near));
+    page->setSpacing(theme.space(Space::Near));
     m_factColumn = new QVBoxLayout(m_factHolder);
     m_factColumn->setContentsMargins(0, 0, 0, 0);
     m_factColumn->setSpacing(theme.space(Space::Near));
@@ -72,9 +73,7 @@ QWidget* ThisShiftPage::makeAnswer()
 
 QWidget* ThisShiftPage::makeButtons()
 {
-    auto* holder = new QWidget;
-    auto* row = new QHBoxLayout(holder);
-    row->setContentsMargins(0, themeOf(*this).space(Space::Tight), 0, 0);
+    auto* row = new FoldingRow;
     row->setSpacing(themeOf(*this).space(Space::Near));
     m_primary = new QPushButton;
     m_primary->setProperty("primary", true);
@@ -86,13 +85,13 @@ QWidget* ThisShiftPage::makeButtons()
     m_more = new QPushButton;
     m_more->setObjectName(QStringLiteral("allGapsButton"));
     for (QPushButton* button : {m_primary, m_preBirth, m_afterUse, m_more})
-        row->addWidget(button);
-    row->addStretch(1);
+        row->addWidget(button, 0, Qt::AlignLeft);
+    row->addWidget(new QWidget, 1); // takes what is left of the row
     connect(m_primary, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(m_primaryKind); });
     connect(m_preBirth, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::PreBirth); });
     connect(m_afterUse, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::AfterUse); });
     connect(m_more, &QPushButton::clicked, this, [this] { Q_EMIT gapsWanted(); });
-    return holder;
+    return row;
 }
 
 void ThisShiftPage::refresh()

@@ -81,19 +81,7 @@ void ItemCard::build()
     auto* row = new FoldingRow;
     row->setSpacing(near);
     row->addWidget(makeHead(), 1, Qt::AlignVCenter);
-    auto* side = new QWidget;
-    auto* buttons = new QHBoxLayout(side);
-    buttons->setContentsMargins(0, 0, 0, 0);
-    buttons->setSpacing(theme.space(Space::Close));
-    buttons->addStretch(1);
-    if (m_editor->beside() != nullptr)
-        buttons->addWidget(m_editor->beside(), 0, Qt::AlignVCenter);
-    if (m_notApplying != nullptr)
-        buttons->addWidget(m_notApplying, 0, Qt::AlignVCenter);
-    if (!m_editor->spreads())
-        buttons->addWidget(m_editor, 0, Qt::AlignVCenter);
-    buttons->addWidget(m_gap, 0, Qt::AlignVCenter);
-    row->addWidget(side);
+    row->addWidget(makeSide());
     column->addWidget(row);
     if (m_editor->spreads())
         column->addWidget(m_editor);
@@ -103,6 +91,21 @@ void ItemCard::build()
     m_message->hide();
     m_reasons->hide();
     m_help->hide();
+}
+
+QWidget* ItemCard::makeSide()
+{
+    auto* side = new FoldingRow;
+    side->setSpacing(themeOf(*this).space(Space::Close));
+    side->addWidget(new WrapLabel, 1); // keeps the rest at the trailing side, in line with other cards
+    if (m_editor->beside() != nullptr)
+        side->addWidget(m_editor->beside(), 0, Qt::AlignVCenter);
+    if (m_notApplying != nullptr)
+        side->addWidget(m_notApplying, 0, Qt::AlignVCenter);
+    if (!m_editor->spreads())
+        side->addWidget(m_editor, 0, Qt::AlignVCenter);
+    side->addWidget(m_gap, 0, Qt::AlignVCenter);
+    return side;
 }
 
 QWidget* ItemCard::makeHead()

@@ -58,6 +58,7 @@ protected:
 private:
     void build();
     QWidget* makeHead();
+    QWidget* makeSide();
     ChoiceButton* makeButton(const QString& text, const QString& key, const char* name);
     void watch();
     void followFocus(QWidget* now);
