@@ -126,6 +126,7 @@ TEST_CASE("Sorrel Hill is not ready now: warmer warming, kits short of ties, siz
     REQUIRE(kits != nullptr);
     CHECK(kits->code == ReasonCode::KitsIncomplete);
     CHECK(kits->part == "ties");
+    CHECK(kits->value == "3");
 
     const Reason* mask = reasonOf(*view->standing, "mask-size-0");
     REQUIRE(mask != nullptr);
