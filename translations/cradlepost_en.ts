@@ -132,13 +132,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1; found %n time(s) running</source>
-        <translation>
-            <numerusform>%1; found %n time</numerusform>
-            <numerusform>%1; found %n times running</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>on for %1 of %n minute(s), since %2</source>
         <translation>
             <numerusform>on for %1 of %n minute, since %2</numerusform>
@@ -227,7 +220,7 @@
     <message numerus="yes">
         <source>%n gap(s), none critical.</source>
         <translation>
-            <numerusform>%n gap, none critical.</numerusform>
+            <numerusform>%n gap, not critical.</numerusform>
             <numerusform>%n gaps, none critical.</numerusform>
         </translation>
     </message>

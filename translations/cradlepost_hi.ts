@@ -403,13 +403,6 @@
         <source>runs by itself</source>
         <translation>अपने आप</translation>
     </message>
-    <message numerus="yes">
-        <source>%1; found %n time(s) running</source>
-        <translation>
-            <numerusform>%1; %n बार मिली</numerusform>
-            <numerusform>%1; लगातार %n बार मिली</numerusform>
-        </translation>
-    </message>
     <message>
         <source>seen %1, %2 ago</source>
         <translation>देखा %1, %2 पहले</translation>
