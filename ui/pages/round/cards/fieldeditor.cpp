@@ -2,11 +2,10 @@
 #include "ui/pages/round/cards/fieldeditor.h"
 
 #include "ui/theme/theme.h"
-#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
 
+#include <QHBoxLayout>
 #include <QSignalBlocker>
-#include <QVBoxLayout>
 
 namespace cradlepost {
 
@@ -23,13 +22,12 @@ FieldEditor::FieldEditor(const Item& item, const CardScene& scene, ValueField* f
     m_field->setObjectName(QStringLiteral("valueField"));
     m_company->setTone(Tone::Hint);
     m_company->setFixedWidth(theme.px(companyWidth));
-    auto* row = new FoldingRow; // at twice the text the company goes below the field
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(theme.space(Space::Near));
+    row->addStretch(1);
     row->addWidget(m_field, 0, Qt::AlignVCenter);
     row->addWidget(m_company, 0, Qt::AlignVCenter);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(row);
     connect(m_field, &QLineEdit::textChanged, this, &AnswerEditor::edited);
 }
 
