@@ -129,13 +129,13 @@ void Database::runScript(const std::string& script)
     }
 }
 
-std::int64_t Database::integerOf(const char* sql)
+std::int64_t Database::integerOf(const std::string& sql)
 {
     Statement statement = prepare(sql);
     return statement.next() ? statement.integer(0) : 0;
 }
 
-std::string Database::textOf(const char* sql)
+std::string Database::textOf(const std::string& sql)
 {
     Statement statement = prepare(sql);
     return statement.next() ? statement.text(0) : std::string();

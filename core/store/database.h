@@ -38,8 +38,8 @@ public:
     /** Runs many statements, one after the other; the first fault ends it. */
     void runScript(const std::string& script);
     /** The first column of the first row, for pragmas. */
-    std::int64_t integerOf(const char* sql);
-    std::string textOf(const char* sql);
+    std::int64_t integerOf(const std::string& sql);
+    std::string textOf(const std::string& sql);
 
     void setBusyTimeout(std::chrono::milliseconds timeout);
     [[nodiscard]] bool inTransaction() const;
