@@ -21,6 +21,8 @@ FinishBar::FinishBar(const QString& finishText, QWidget* parent)
     setObjectName(QStringLiteral("finishBar"));
     m_finish->setObjectName(QStringLiteral("finishRoundButton"));
     m_finish->setProperty("primary", true);
+    m_finish->setAccessibleDescription(tr("Ctrl+Enter"));
+    m_finish->setToolTip(tr("Ctrl+Enter"));
     m_goOn->setObjectName(QStringLiteral("goOnButton"));
     m_words->setObjectName(QStringLiteral("finishWords"));
     auto* column = new QVBoxLayout(this);
@@ -65,7 +67,6 @@ void FinishBar::showState()
 {
     m_goOn->setVisible(m_asking);
     m_finish->setText(m_asking ? tr("Finish as it stands") : m_finishText);
-    m_finish->setAccessibleDescription(tr("Ctrl+Enter"));
     m_words->setTone(!m_fault.isEmpty() || m_asking ? Tone::Warning : Tone::Soft);
     if (!m_fault.isEmpty())
         m_words->setText(m_fault);

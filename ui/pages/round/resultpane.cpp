@@ -67,12 +67,11 @@ ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reas
     return row;
 }
 
-QString sentenceOf(const Ward& ward, const Walk& walk, const Verdict& verdict, Instant at)
+QString sentenceOf(const Ward& ward, const Walk& walk, Instant at)
 {
-    return ResultPane::tr("**%1** is done. %2 of %n item(s) met, finished %3.", nullptr, verdict.applicable)
-        .arg(RoundText::title(walk.draft().kind, walk.draft().shift))
-        .arg(verdict.met)
-        .arg(ward.times().moment(at, ward.now()));
+    //: %1 what was walked, %2 a time
+    return ResultPane::tr("**%1** is done, finished %2.")
+        .arg(RoundText::title(walk.draft().kind, walk.draft().shift), ward.times().moment(at, ward.now()));
 }
 
 }
@@ -85,7 +84,7 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
     const Verdict verdict = walk.verdict(at);
     auto* banner = new VerdictBanner;
     banner->setObjectName(QStringLiteral("resultBanner"));
-    banner->setVerdict(RoundText::state(verdict.state), sentenceOf(ward, walk, verdict, at));
+    banner->setVerdict(RoundText::state(verdict.state), sentenceOf(ward, walk, at));
     auto* table = new ActionTable;
     table->setObjectName(QStringLiteral("resultTable"));
     table->setEmptyText(tr("Nothing is missing."));

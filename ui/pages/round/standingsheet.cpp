@@ -45,7 +45,9 @@ void StandingSheet::setStanding(Readiness state, const QString& sentence)
             : state == Readiness::Ready          ? Tone::Accent
                                                  : Tone::Ink);
     m_sentence->setText(sentence);
-    setAccessibleName(tr("As it stands: %1. %2").arg(WardText::readiness(state), sentence));
+    if (const QString name = tr("As it stands: %1. %2").arg(WardText::readiness(state), sentence);
+        name != accessibleName())
+        setAccessibleName(name);
 }
 
 }

@@ -2,11 +2,11 @@
 #include "ui/pages/round/startpane.h"
 
 #include "ui/pages/round/roundtext.h"
+#include "ui/pages/round/whorow.h"
 #include "ui/text/errortext.h"
 #include "ui/text/verdicttext.h"
 #include "ui/text/wardtext.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/choicebutton.h"
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/verdictbanner.h"
 #include "ui/widgets/wraplabel.h"
@@ -14,14 +14,11 @@
 #include <algorithm>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLineEdit>
 #include <QPushButton>
 
 namespace cradlepost {
 
 namespace {
-constexpr int mostInitials = 12;
-
 QPushButton* makeButton(const char* name)
 {
     auto* button = new QPushButton;
@@ -35,6 +32,7 @@ StartPane::StartPane(Ward& ward, QWidget* parent)
     , m_ward(ward)
     , m_banner(new VerdictBanner)
     , m_fault(new WrapLabel)
+    , m_who(new WhoRow(ward))
     , m_whoTitle(new WrapLabel(tr("Who walks it"), TextRole::Small))
 {
     const Theme& theme = themeOf(*this);
@@ -46,7 +44,6 @@ StartPane::StartPane(Ward& ward, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(theme.space(Space::Near));
-    m_who = makeWho();
     column->addWidget(m_banner);
     column->addSpacing(theme.space(Space::Near));
     column->addWidget(m_whoTitle);
@@ -62,31 +59,10 @@ StartPane::StartPane(Ward& ward, QWidget* parent)
     column->addStretch(1);
     m_fault->hide();
     connect(&m_ward, &Ward::changed, this, &StartPane::refresh);
-    connect(&m_ward, &Ward::actorChanged, this, &StartPane::showPeople);
+    connect(&m_ward, &Ward::actorChanged, this, [this] { setFault({}); });
+    connect(m_who, &WhoRow::chosen, this, &StartPane::takeFocus);
+    connect(m_who, &WhoRow::entered, this, [this] { begin(m_primaryKind); });
     refresh();
-}
-
-QWidget* StartPane::makeWho()
-{
-    const Theme& theme = themeOf(*this);
-    auto* row = new FoldingRow;
-    row->setSpacing(theme.space(Space::Near));
-    auto* people = new QWidget;
-    m_people = new QHBoxLayout(people);
-    m_people->setContentsMargins(0, 0, 0, 0);
-    m_people->setSpacing(theme.space(Space::Close));
-    m_initials = new QLineEdit;
-    m_initials->setObjectName(QStringLiteral("initialsEdit"));
-    m_initials->setMaxLength(mostInitials);
-    m_initials->setPlaceholderText(tr("or type initials"));
-    m_initials->setAccessibleName(tr("Initials of who walks the round"));
-    m_initials->setFixedWidth(theme.px(180));
-    m_initials->installEventFilter(this);
-    row->addWidget(people);
-    row->addWidget(m_initials, 0, Qt::AlignVCenter);
-    row->addWidget(new WrapLabel, 1);
-    connect(m_initials, &QLineEdit::editingFinished, this, &StartPane::takeInitials);
-    return row;
 }
 
 QWidget* StartPane::makeButtons()
@@ -153,44 +129,9 @@ bool StartPane::isDone() const
 
 void StartPane::refresh()
 {
-    fillPeople();
+    m_who->refresh();
     showState();
     showButtons();
-}
-
-void StartPane::fillPeople()
-{
-    qDeleteAll(m_choices);
-    m_choices.clear();
-    for (const Person& person : m_ward.store().people(m_ward.unit()).value_or(std::vector<Person>())) {
-        auto* choice = new ChoiceButton(qs(person.initials), qs(person.role));
-        choice->setObjectName(QStringLiteral("person-%1").arg(qs(person.initials)));
-        m_choices.push_back(choice);
-        m_people->addWidget(choice);
-        choice->installEventFilter(this);
-        connect(choice, &ChoiceButton::clicked, this, [this, initials = person.initials] {
-            m_initials->clear();
-            m_ward.setActor(initials);
-            takeFocus();
-        });
-    }
-    showPeople();
-}
-
-void StartPane::showPeople()
-{
-    const QString actor = qs(m_ward.actor());
-    bool known = false;
-    for (ChoiceButton* choice : m_choices) {
-        choice->setChecked(choice->text() == actor);
-        known = known || choice->isChecked();
-    }
-    if (!known && !m_initials->hasFocus())
-        m_initials->setText(actor);
-    else if (known)
-        m_initials->clear();
-    if (!actor.isEmpty())
-        setFault({});
 }
 
 QString StartPane::sentence() const
@@ -278,19 +219,11 @@ void StartPane::putAside()
     takeFocus();
 }
 
-bool StartPane::takeInitials()
-{
-    const std::string typed = m_initials->text().trimmed().toStdString();
-    if (!typed.empty() && typed != m_ward.actor())
-        m_ward.setActor(typed);
-    return !m_ward.actor().empty();
-}
-
 void StartPane::begin(RoundKind kind)
 {
-    if (!takeInitials() && draft(kind) == nullptr) {
+    if (!m_who->take() && draft(kind) == nullptr) {
         setFault(tr("First say who walks it: choose or type initials."));
-        m_initials->setFocus(Qt::OtherFocusReason);
+        m_who->askForInitials();
         return;
     }
     setFault({});
@@ -306,8 +239,7 @@ void StartPane::setFault(const QString& text)
 void StartPane::takeFocus()
 {
     const bool nobody = m_ward.actor().empty() && draft(m_primaryKind) == nullptr;
-    QWidget* first = m_choices.empty() ? static_cast<QWidget*>(m_initials) : m_choices.front();
-    (nobody ? first : m_primary)->setFocus(Qt::TabFocusReason);
+    nobody ? m_who->takeFocus() : m_primary->setFocus(Qt::TabFocusReason);
 }
 
 bool StartPane::eventFilter(QObject* watched, QEvent* event)
@@ -317,10 +249,7 @@ bool StartPane::eventFilter(QObject* watched, QEvent* event)
     const auto& key = *static_cast<QKeyEvent*>(event);
     if ((key.key() != Qt::Key_Return && key.key() != Qt::Key_Enter) || key.isAutoRepeat())
         return QWidget::eventFilter(watched, event);
-    if (auto* button = qobject_cast<QAbstractButton*>(watched))
-        button->click();
-    else if (takeInitials())
-        begin(m_primaryKind);
+    static_cast<QPushButton*>(watched)->click();
     return true;
 }
 

@@ -5,14 +5,12 @@
 
 #include <QWidget>
 
-class QHBoxLayout;
-class QLineEdit;
 class QPushButton;
 
 namespace cradlepost {
 
-class ChoiceButton;
 class VerdictBanner;
+class WhoRow;
 class WrapLabel;
 
 /** No walk in hand: what can be walked now, by whom. */
@@ -38,15 +36,11 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    QWidget* makeWho();
     QWidget* makeButtons();
     QWidget* makePutAside();
-    void fillPeople();
-    void showPeople();
     void showState();
     void showButtons();
     void begin(RoundKind kind);
-    bool takeInitials();
     void putAside();
     [[nodiscard]] const Draft* draft(RoundKind kind) const;
     [[nodiscard]] bool isDone() const;
@@ -57,11 +51,8 @@ private:
     bool m_askingAside = false;
     VerdictBanner* m_banner;
     WrapLabel* m_fault;
+    WhoRow* m_who;
     WrapLabel* m_whoTitle;
-    QWidget* m_who;
-    QHBoxLayout* m_people = nullptr;
-    std::vector<ChoiceButton*> m_choices;
-    QLineEdit* m_initials = nullptr;
     QPushButton* m_primary = nullptr;
     QPushButton* m_recheck = nullptr;
     QPushButton* m_preBirth = nullptr;

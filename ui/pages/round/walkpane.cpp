@@ -4,11 +4,11 @@
 #include "ui/pages/round/finishbar.h"
 #include "ui/pages/round/roundtext.h"
 #include "ui/pages/round/standingsheet.h"
+#include "ui/pages/round/walkside.h"
 #include "ui/text/errortext.h"
 #include "ui/text/verdicttext.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
-#include "ui/widgets/sectionlist.h"
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
@@ -16,14 +16,12 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QShortcut>
-#include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTimer>
 
 namespace cradlepost {
 
 namespace {
-constexpr int sideWidth = 272;
 constexpr int sideBySideWidth = 860; ///< below it, grown with the text, the sections fold into one box
 constexpr std::chrono::milliseconds tickLength{1000};
 }
@@ -75,51 +73,19 @@ void WalkPane::findSections()
     }
 }
 
-QWidget* WalkPane::makeSide()
+WalkSide* WalkPane::makeSide()
 {
-    const Theme& theme = themeOf(*this);
-    auto* body = new QWidget;
-    auto* column = new QVBoxLayout(body);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(theme.space(Space::Close));
     const Draft& draft = m_hand.walk().draft();
-    auto* title = new WrapLabel(RoundText::title(draft.kind, draft.shift), TextRole::Body);
-    title->setTone(Tone::Soft);
-    title->setWeight(TextWeight::SemiBold);
-    QString who = RoundText::walker(draft, m_times, m_ward.now());
+    QString walker = RoundText::walker(draft, m_times, m_ward.now());
     if (m_ward.view()) {
         if (const QString late = RoundText::late(draft, m_ward.view()->shift, m_times); !late.isEmpty())
-            who += QStringLiteral(". ") + late;
+            walker += QStringLiteral(". ") + late;
     }
-    auto* walker = new WrapLabel(who, TextRole::Small);
-    walker->setTone(Tone::Hint);
-    m_list = new SectionList;
-    m_list->setObjectName(QStringLiteral("sectionList"));
-    m_standing = new StandingSheet(false);
-    auto* leave = new QPushButton(tr("Leave it for now"));
-    leave->setObjectName(QStringLiteral("leaveButton"));
-    leave->setFocusPolicy(Qt::TabFocus);
-    column->addWidget(title);
-    column->addWidget(walker);
-    column->addWidget(m_list);
-    column->addSpacing(theme.space(Space::Close));
-    column->addWidget(m_standing);
-    column->addWidget(leave, 0, Qt::AlignLeft);
-    column->addStretch(1);
-    connect(m_list, &SectionList::sectionChosen, this, &WalkPane::chooseSection);
-    connect(m_list, &PaintedList::activated, this, [this](int section) {
-        chooseSection(section);
-        resume();
-    });
-    connect(leave, &QPushButton::clicked, this, &WalkPane::leaveWanted);
-    auto* side = new QScrollArea; // a long checklist on a low screen
-    side->setFrameShape(QFrame::NoFrame);
-    side->setFocusPolicy(Qt::NoFocus);
-    side->setWidgetResizable(true);
-    side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    side->setFixedWidth(theme.px(sideWidth));
-    side->setWidget(body);
+    auto* side = new WalkSide(RoundText::title(draft.kind, draft.shift), walker);
     side->hide(); // until the width is known
+    connect(side, &WalkSide::sectionChosen, this, &WalkPane::chooseSection);
+    connect(side, &WalkSide::sectionEntered, this, &WalkPane::enterSection);
+    connect(side, &WalkSide::leaveWanted, this, &WalkPane::leaveWanted);
     return side;
 }
 
@@ -147,10 +113,7 @@ QWidget* WalkPane::makeMain()
     column->addWidget(makeTrouble());
     column->addWidget(m_pages, 1);
     column->addWidget(m_finish);
-    connect(m_sectionBox, &QComboBox::activated, this, [this](int section) {
-        chooseSection(section);
-        resume();
-    });
+    connect(m_sectionBox, &QComboBox::activated, this, &WalkPane::enterSection);
     connect(m_finish, &FinishBar::finishWanted, this, &WalkPane::finishWanted);
     connect(m_finish, &FinishBar::goOnWanted, this, &WalkPane::resume);
     return main;
@@ -213,8 +176,7 @@ void WalkPane::openSection(std::size_t section)
 {
     m_section = section;
     m_pages->setCurrentWidget(&page(section));
-    const QSignalBlocker quiet(m_list);
-    m_list->setCursorAt(static_cast<int>(section));
+    m_side->setSection(static_cast<int>(section));
     m_sectionBox->setCurrentIndex(static_cast<int>(section));
     m_heading->setText(tr("%1 · %n item(s)", nullptr, static_cast<int>(m_sections[section].positions.size()))
                            .arg(m_sections[section].title));
@@ -228,6 +190,12 @@ void WalkPane::chooseSection(int section)
         return;
     openSection(static_cast<std::size_t>(section));
     m_at.reset();
+}
+
+void WalkPane::enterSection(int section)
+{
+    chooseSection(section);
+    resume();
 }
 
 ItemCard* WalkPane::showItem(std::size_t position)
@@ -287,7 +255,7 @@ void WalkPane::step(std::size_t position, int by)
     const auto& asked = m_hand.walk().draft().asked;
     const auto here = std::find(asked.begin(), asked.end(), position);
     if (by < 0)
-        return here == asked.begin() ? m_list->setFocus(Qt::BacktabFocusReason) : goTo(*(here - 1));
+        return here == asked.begin() ? m_side->takeFocus(Qt::BacktabFocusReason) : goTo(*(here - 1));
     if (here + 1 != asked.end())
         return goTo(*(here + 1));
     m_finish->takeFocus();
@@ -326,29 +294,25 @@ void WalkPane::setFinishFault(const QString& text)
 void WalkPane::showProgress()
 {
     std::vector<SectionEntry> entries;
-    QStringList names;
     for (const AskedSection& asked : m_sections) {
         const auto open = std::count_if(asked.positions.begin(), asked.positions.end(),
             [this](std::size_t p) { return m_hand.isOpen(p); });
         const int total = static_cast<int>(asked.positions.size());
         entries.push_back({.name = asked.title, .done = total - static_cast<int>(open), .total = total});
-        names << tr("%1 · %2 of %3").arg(asked.title).arg(entries.back().done).arg(total);
+        const QString name = tr("%1 · %2 of %3").arg(asked.title).arg(entries.back().done).arg(total);
+        const int at = static_cast<int>(entries.size()) - 1;
+        if (at == m_sectionBox->count())
+            m_sectionBox->addItem(name);
+        else if (m_sectionBox->itemText(at) != name)
+            m_sectionBox->setItemText(at, name);
     }
-    const QSignalBlocker quiet(m_list);
-    if (m_list->itemCount() != static_cast<int>(entries.size())) {
-        m_list->setSections(entries);
-        m_list->setCursorAt(static_cast<int>(m_section));
-        m_sectionBox->addItems(names);
-    }
-    for (int i = 0; i < m_list->itemCount(); ++i) {
-        m_list->setProgress(i, entries[static_cast<std::size_t>(i)].done);
-        m_sectionBox->setItemText(i, names.at(i));
-    }
+    m_side->setSections(entries);
+    m_side->setSection(static_cast<int>(m_section));
     const auto open = m_hand.walk().open().size();
     const Verdict verdict = m_hand.walk().verdict(m_ward.now());
     const QString sentence
         = VerdictText(m_ward.language(), m_times).forming(m_hand.checklist(), verdict, open);
-    m_standing->setStanding(verdict.state, sentence);
+    m_side->setStanding(verdict.state, sentence);
     m_standingAbove->setStanding(verdict.state, sentence);
     m_finish->setOpen(static_cast<int>(open));
 }

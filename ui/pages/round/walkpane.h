@@ -10,8 +10,8 @@ class QTimer;
 namespace cradlepost {
 
 class FinishBar;
-class SectionList;
 class StandingSheet;
+class WalkSide;
 class WrapLabel;
 
 /** A walk through the room: sections at the side, the verdict as it forms, the items of one section. */
@@ -45,13 +45,14 @@ private:
         SectionPage* page = nullptr;
     };
     void findSections();
-    QWidget* makeSide();
+    WalkSide* makeSide();
     QWidget* makeMain();
     QWidget* makeTrouble();
     SectionPage& page(std::size_t section);
     [[nodiscard]] std::size_t sectionOf(std::size_t position) const;
     void openSection(std::size_t section);
     void chooseSection(int section);
+    void enterSection(int section);
     void move(std::size_t position, CardMove move);
     void goTo(std::size_t position);
     void goToFinish();
@@ -69,10 +70,8 @@ private:
     std::vector<AskedSection> m_sections;
     std::size_t m_section = 0;
     std::optional<std::size_t> m_at;
-    QWidget* m_side = nullptr;
-    SectionList* m_list = nullptr;
+    WalkSide* m_side = nullptr;
     QComboBox* m_sectionBox = nullptr;
-    StandingSheet* m_standing = nullptr;
     StandingSheet* m_standingAbove = nullptr;
     WrapLabel* m_heading = nullptr;
     QStackedWidget* m_pages = nullptr;

@@ -204,7 +204,10 @@ void ItemCard::nameIt(const Judgement& judgement)
         parts << m_title->finding();
     if (!limits.isEmpty())
         parts << limits;
-    setAccessibleName(parts.join(QStringLiteral(", ")));
+    const QString name = parts.join(QStringLiteral(", "));
+    if (name == accessibleName())
+        return; // a screen reader is told of changes only
+    setAccessibleName(name);
     setAccessibleDescription(m_scene.language.wording(m_item.help));
     if (QWidget* field = m_editor->field(); field != nullptr && !m_editor->spreads())
         field->setAccessibleName(accessibleName());

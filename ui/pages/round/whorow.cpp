@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/round/whorow.h"
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/choicebutton.h"
+#include "ui/widgets/foldingrow.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+
+namespace cradlepost {
+
+namespace {
+constexpr int mostInitials = 12;
+constexpr int initialsWidth = 180;
+}
+
+WhoRow::WhoRow(Ward& ward, QWidget* parent)
+    : QWidget(parent)
+    , m_ward(ward)
+    , m_initials(new QLineEdit)
+{
+    const Theme& theme = themeOf(*this);
+    auto* row = new FoldingRow;
+    row->setSpacing(theme.space(Space::Near));
+    auto* people = new QWidget;
+    m_row = new QHBoxLayout(people);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(theme.space(Space::Close));
+    m_initials->setObjectName(QStringLiteral("initialsEdit"));
+    m_initials->setMaxLength(mostInitials);
+    m_initials->setPlaceholderText(tr("or type initials"));
+    m_initials->setAccessibleName(tr("Initials of who walks the round"));
+    m_initials->setFixedWidth(theme.px(initialsWidth));
+    m_initials->installEventFilter(this);
+    row->addWidget(people);
+    row->addWidget(m_initials, 0, Qt::AlignVCenter);
+    row->addWidget(new WrapLabel, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(row);
+    connect(m_initials, &QLineEdit::editingFinished, this, &WhoRow::take);
+    connect(&m_ward, &Ward::actorChanged, this, &WhoRow::showActor);
+    refresh();
+}
+
+void WhoRow::refresh()
+{
+    auto people = m_ward.store().people(m_ward.unit()).value_or(std::vector<Person>());
+    if (people != m_people) { // or the one that has the keyboard would lose it with every tick of the ward
+        m_people = std::move(people);
+        qDeleteAll(m_choices);
+        m_choices.clear();
+        for (const Person& person : m_people) {
+            auto* choice = new ChoiceButton(qs(person.initials), qs(person.role));
+            choice->setObjectName(QStringLiteral("person-%1").arg(qs(person.initials)));
+            choice->installEventFilter(this);
+            m_choices.push_back(choice);
+            m_row->addWidget(choice);
+            connect(choice, &ChoiceButton::clicked, this, [this, initials = person.initials] {
+                m_initials->clear();
+                m_ward.setActor(initials);
+                showActor();
+                Q_EMIT chosen();
+            });
+        }
+    }
+    showActor();
+}
+
+void WhoRow::showActor()
+{
+    const QString actor = qs(m_ward.actor());
+    bool known = false;
+    for (ChoiceButton* choice : m_choices) {
+        choice->setChecked(choice->text() == actor);
+        known = known || choice->isChecked();
+    }
+    if (known)
+        m_initials->clear();
+    else if (!m_initials->hasFocus())
+        m_initials->setText(actor);
+}
+
+bool WhoRow::take()
+{
+    const std::string typed = m_initials->text().trimmed().toStdString();
+    if (!typed.empty() && typed != m_ward.actor())
+        m_ward.setActor(typed);
+    return !m_ward.actor().empty();
+}
+
+void WhoRow::takeFocus()
+{
+    QWidget* first = m_choices.empty() ? static_cast<QWidget*>(m_initials) : m_choices.front();
+    first->setFocus(Qt::TabFocusReason);
+}
+
+void WhoRow::askForInitials() { m_initials->setFocus(Qt::OtherFocusReason); }
+
+bool WhoRow::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    const auto& key = *static_cast<QKeyEvent*>(event);
+    if ((key.key() != Qt::Key_Return && key.key() != Qt::Key_Enter) || key.isAutoRepeat())
+        return false;
+    if (auto* choice = qobject_cast<ChoiceButton*>(watched))
+        choice->click();
+    else if (take())
+        Q_EMIT entered();
+    return true;
+}
+
+}
