@@ -298,13 +298,6 @@
 <context>
     <name>cradlepost::ResultPane</name>
     <message numerus="yes">
-        <source>**%1** is done. %2 of %n item(s) met, finished %3.</source>
-        <translation>
-            <numerusform>**%1** is done. %2 of %n item met, finished %3.</numerusform>
-            <numerusform>**%1** is done. %2 of %n items met, finished %3.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n lesser item(s) were not seen.</source>
         <translation>
             <numerusform>%n lesser item was not seen.</numerusform>

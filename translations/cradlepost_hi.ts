@@ -1201,13 +1201,6 @@
 </context>
 <context>
     <name>cradlepost::ResultPane</name>
-    <message numerus="yes">
-        <source>**%1** is done. %2 of %n item(s) met, finished %3.</source>
-        <translation>
-            <numerusform>**%1**: काम पूरा। %n में से %2 चीज़ ठीक, समय %3।</numerusform>
-            <numerusform>**%1**: काम पूरा। %n में से %2 चीज़ें ठीक, समय %3।</numerusform>
-        </translation>
-    </message>
     <message>
         <source>See This shift</source>
         <translation>यह शिफ्ट देखें</translation>
@@ -1230,6 +1223,11 @@
     <message>
         <source>Another check</source>
         <translation>दूसरी जाँच</translation>
+    </message>
+    <message>
+        <source>**%1** is done, finished %2.</source>
+        <extracomment>%1 what was walked, %2 a time</extracomment>
+        <translation>**%1**: काम पूरा, समय %2।</translation>
     </message>
 </context>
 <context>
@@ -1430,14 +1428,6 @@
         <translation>राउंड किसका</translation>
     </message>
     <message>
-        <source>or type initials</source>
-        <translation>या इनिशियल लिखें</translation>
-    </message>
-    <message>
-        <source>Initials of who walks the round</source>
-        <translation>राउंड करने वाले के इनिशियल</translation>
-    </message>
-    <message>
         <source>Keep it</source>
         <translation>रखें</translation>
     </message>
@@ -1581,6 +1571,17 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::TroubleBar</name>
+    <message>
+        <source>Keep it now</source>
+        <translation>अभी सेव करें</translation>
+    </message>
+    <message>
+        <source>%1 %2 The answers are held here and kept with the next one.</source>
+        <translation>%1 %2 जवाब यहाँ हैं, अगले जवाब के साथ सेव होंगे।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::VerdictBanner</name>
     <message>
         <source>Not ready</source>
@@ -1602,10 +1603,6 @@
 <context>
     <name>cradlepost::WalkPane</name>
     <message>
-        <source>Leave it for now</source>
-        <translation>अभी छोड़ें</translation>
-    </message>
-    <message>
         <source>Section</source>
         <translation>भाग</translation>
     </message>
@@ -1617,14 +1614,6 @@
         <source>Finish the check</source>
         <translation>जाँच पूरी करें</translation>
     </message>
-    <message>
-        <source>Keep it now</source>
-        <translation>अभी सेव करें</translation>
-    </message>
-    <message>
-        <source>%1 %2 The answers are held here and kept with the next one.</source>
-        <translation>%1 %2 जवाब यहाँ हैं, अगले जवाब के साथ सेव होंगे।</translation>
-    </message>
     <message numerus="yes">
         <source>%1 · %n item(s)</source>
         <translation>
@@ -1635,6 +1624,24 @@
     <message>
         <source>%1 · %2 of %3</source>
         <translation>%1 · %3 में से %2</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::WalkSide</name>
+    <message>
+        <source>Leave it for now</source>
+        <translation>अभी छोड़ें</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::WhoRow</name>
+    <message>
+        <source>or type initials</source>
+        <translation>या इनिशियल लिखें</translation>
+    </message>
+    <message>
+        <source>Initials of who walks the round</source>
+        <translation>राउंड करने वाले के इनिशियल</translation>
     </message>
 </context>
 </TS>
