@@ -4,17 +4,15 @@
 #include "ui/pages/round/finishbar.h"
 #include "ui/pages/round/roundtext.h"
 #include "ui/pages/round/standingsheet.h"
+#include "ui/pages/round/troublebar.h"
 #include "ui/pages/round/walkside.h"
-#include "ui/text/errortext.h"
 #include "ui/text/verdicttext.h"
 #include "ui/theme/theme.h"
-#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
@@ -50,12 +48,14 @@ WalkPane::WalkPane(Ward& ward, WalkInHand& hand, QWidget* parent)
         shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, &WalkPane::finishByKey);
     }
-    connect(&m_hand, &WalkInHand::troubleChanged, this, &WalkPane::showTrouble);
+    connect(
+        &m_hand, &WalkInHand::troubleChanged, m_trouble, [this] { m_trouble->setTrouble(m_hand.trouble()); });
+    connect(m_trouble, &TroubleBar::againWanted, &m_hand, &WalkInHand::keepAgain);
     connect(m_tick, &QTimer::timeout, this, &WalkPane::tick);
     m_tick->start(tickLength);
     openSection(0);
     showProgress();
-    showTrouble();
+    m_trouble->setTrouble(m_hand.trouble());
 }
 
 void WalkPane::findSections()
@@ -104,45 +104,20 @@ QWidget* WalkPane::makeMain()
     m_sectionBox->setObjectName(QStringLiteral("sectionComboBox"));
     m_sectionBox->setAccessibleName(tr("Section"));
     m_standingAbove = new StandingSheet(true);
+    m_trouble = new TroubleBar;
     m_pages = new QStackedWidget;
     m_finish
         = new FinishBar(m_hand.kind() == RoundKind::Shift ? tr("Finish the round") : tr("Finish the check"));
     column->addWidget(m_standingAbove);
     column->addWidget(m_sectionBox);
     column->addWidget(m_heading);
-    column->addWidget(makeTrouble());
+    column->addWidget(m_trouble);
     column->addWidget(m_pages, 1);
     column->addWidget(m_finish);
     connect(m_sectionBox, &QComboBox::activated, this, &WalkPane::enterSection);
     connect(m_finish, &FinishBar::finishWanted, this, &WalkPane::finishWanted);
     connect(m_finish, &FinishBar::goOnWanted, this, &WalkPane::resume);
     return main;
-}
-
-QWidget* WalkPane::makeTrouble()
-{
-    m_troubleWords = new WrapLabel;
-    m_troubleWords->setTone(Tone::Warning);
-    m_troubleWords->setObjectName(QStringLiteral("troubleWords"));
-    auto* again = new QPushButton(tr("Keep it now"));
-    again->setObjectName(QStringLiteral("keepAgainButton"));
-    again->setFocusPolicy(Qt::TabFocus);
-    auto* row = new FoldingRow;
-    row->setSpacing(themeOf(*this).space(Space::Near));
-    row->addWidget(m_troubleWords, 1, Qt::AlignVCenter);
-    row->addWidget(again, 0, Qt::AlignVCenter);
-    connect(again, &QPushButton::clicked, &m_hand, &WalkInHand::keepAgain);
-    m_trouble = row;
-    return row;
-}
-
-void WalkPane::showTrouble()
-{
-    const auto& trouble = m_hand.trouble();
-    m_trouble->setVisible(trouble.has_value());
-    if (trouble)
-        m_troubleWords->setText(tr("%1 %2 The answers are held here and kept with the next one.")
-                                    .arg(ErrorText::sentence(*trouble), ErrorText::advice(*trouble)));
 }
 
 SectionPage& WalkPane::page(std::size_t section)

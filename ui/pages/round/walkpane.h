@@ -11,6 +11,7 @@ namespace cradlepost {
 
 class FinishBar;
 class StandingSheet;
+class TroubleBar;
 class WalkSide;
 class WrapLabel;
 
@@ -47,7 +48,6 @@ private:
     void findSections();
     WalkSide* makeSide();
     QWidget* makeMain();
-    QWidget* makeTrouble();
     SectionPage& page(std::size_t section);
     [[nodiscard]] std::size_t sectionOf(std::size_t position) const;
     void openSection(std::size_t section);
@@ -60,7 +60,6 @@ private:
     void step(std::size_t position, int by);
     void stepSection(int by);
     void showProgress();
-    void showTrouble();
     void tick();
 
     Ward& m_ward;
@@ -75,8 +74,7 @@ private:
     StandingSheet* m_standingAbove = nullptr;
     WrapLabel* m_heading = nullptr;
     QStackedWidget* m_pages = nullptr;
-    QWidget* m_trouble = nullptr;
-    WrapLabel* m_troubleWords = nullptr;
+    TroubleBar* m_trouble = nullptr;
     FinishBar* m_finish = nullptr;
     QTimer* m_tick = nullptr;
 };

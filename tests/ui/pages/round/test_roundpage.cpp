@@ -196,6 +196,7 @@ TEST_CASE_FIXTURE(Bench, "a re-check asks only what is missing")
                                           : static_cast<void>(meet(checklist().item(i)));
     }
     press(Qt::Key_Return);
+    REQUIRE_MESSAGE(recorded().size() == 1, words("finishWords"));
     find<QPushButton>("anotherButton").click();
     settle();
     CHECK(button("beginRoundButton").text() == QStringLiteral("Re-check what is missing"));
@@ -321,4 +322,35 @@ TEST_CASE_FIXTURE(Bench, "an answer that the disk refuses is held and kept with 
     CHECK(!find<WrapLabel>("troubleWords").isVisible());
     REQUIRE(drafts().size() == 1);
     CHECK(drafts().front().answers[0] == Answer(Measured{must(Decimal::parse("27"))}));
+}
+
+TEST_CASE_FIXTURE(Bench, "reading the ward again takes the keyboard from nobody")
+{
+    press(Qt::Key_Tab);
+    REQUIRE(QApplication::focusWidget() == &find<ChoiceButton>("person-CD"));
+    ward->refresh();
+    settle();
+    CHECK(QApplication::focusWidget() == &find<ChoiceButton>("person-CD"));
+    begin();
+    type(QStringLiteral("2"));
+    ward->refresh();
+    settle();
+    type(QStringLiteral("7"));
+    press(Qt::Key_Return);
+    CHECK(answer("room-temperature") == Answer(Measured{must(Decimal::parse("27"))}));
+}
+
+TEST_CASE_FIXTURE(Bench, "another ward puts the walk down without losing an answer")
+{
+    must(store->describeUnit(
+        {.id = "elm-ford", .name = "Elm Ford", .zone = "Asia/Kolkata", .level = {}}, "AB"));
+    begin();
+    type(QStringLiteral("27"));
+    press(Qt::Key_Return);
+    ward->setUnit("elm-ford");
+    settle();
+    CHECK(page->hand() == nullptr);
+    ward->setUnit("sorrel-hill");
+    settle();
+    CHECK(button("beginRoundButton").text().contains(QStringLiteral("1 of ")));
 }
