@@ -63,13 +63,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1 of %n minute(s) left</source>
-        <translation>
-            <numerusform>%1 of %n minute left</numerusform>
-            <numerusform>%1 of %n minutes left</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>at least %n minute(s)</source>
         <translation>
             <numerusform>at least %n minute</numerusform>
@@ -102,6 +95,13 @@
         <translation>
             <numerusform>%n minute left</numerusform>
             <numerusform>%n minutes left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 min left, at least %n minute(s) wanted</source>
+        <translation>
+            <numerusform>%1 min left, at least %n minute wanted</numerusform>
+            <numerusform>%1 min left, at least %n minutes wanted</numerusform>
         </translation>
     </message>
 </context>

@@ -217,13 +217,6 @@
         <source>%1 whole of %2; short of: %3</source>
         <translation>%2 में से %1 पूरी; कम: %3</translation>
     </message>
-    <message numerus="yes">
-        <source>%1 of %n minute(s) left</source>
-        <translation>
-            <numerusform>%1 मिनट बाक़ी, चाहिए %n</numerusform>
-            <numerusform>%1 मिनट बाक़ी, चाहिए %n</numerusform>
-        </translation>
-    </message>
     <message>
         <source>not checked</source>
         <translation>नहीं देखा</translation>
@@ -289,6 +282,13 @@
         <translation>
             <numerusform>%n मिनट बाक़ी</numerusform>
             <numerusform>%n मिनट बाक़ी</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 min left, at least %n minute(s) wanted</source>
+        <translation>
+            <numerusform>%1 मिनट बाक़ी, चाहिए %n</numerusform>
+            <numerusform>%1 मिनट बाक़ी, चाहिए %n</numerusform>
         </translation>
     </message>
 </context>
@@ -435,14 +435,6 @@
         <translation>%1 से चालू · %2</translation>
     </message>
     <message>
-        <source>%1 of %2 whole</source>
-        <translation>%2 में से %1 पूरी</translation>
-    </message>
-    <message>
-        <source>births that can be served</source>
-        <translation>इतनी डिलीवरी के लिए काफ़ी</translation>
-    </message>
-    <message>
         <source>short of: %1</source>
         <translation>कम: %1</translation>
     </message>
@@ -581,10 +573,6 @@
             <numerusform>%n चीज़ें नहीं देखीं, कोई अति ज़रूरी नहीं।</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1: warm by the clock.</source>
-        <translation>%1: घड़ी के हिसाब से गर्म।</translation>
-    </message>
     <message numerus="yes">
         <source>%1 of %n item(s) met, round finished %2.</source>
         <translation>
@@ -605,6 +593,10 @@
             <numerusform>%2 में से %1 चीज़ें ठीक · तैयारी इंडेक्स %3, %n भाग का</numerusform>
             <numerusform>%2 में से %1 चीज़ें ठीक · तैयारी इंडेक्स %3, %n भागों का औसत</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>What was warming is warm by the clock now.</source>
+        <translation>जो गर्म हो रहा था, घड़ी के हिसाब से अब गर्म है।</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Writes a picture of each page and state, light and dark, in each language, at 100 % and 200 % text:
-//   tour FOLDER [state...]
+//   tour FOLDER [STATE]
 #include "app/demo/demo.h"
 #include "tests/support/builders.h"
 #include "ui/pages/round/roundpage.h"
@@ -37,14 +37,17 @@ struct Scene
 class Tour
 {
 public:
-    Tour(QApplication& application, QDir folder)
+    Tour(QApplication& application, QDir folder, QString only)
         : m_application(application)
         , m_folder(std::move(folder))
+        , m_only(std::move(only))
     {
     }
 
     void photograph(Scene& scene, const QString& state, Place place, RoundKind* kind = nullptr)
     {
+        if (!state.contains(m_only))
+            return;
         for (const Look& look : looks) {
             auto store = test::must(Store::open(scene.file, scene.clock));
             const Language language(QString::fromLatin1(look.language));
@@ -67,6 +70,7 @@ public:
 private:
     QApplication& m_application;
     QDir m_folder;
+    QString m_only; ///< states whose name holds this; all of them when empty
 };
 
 /** Answers the first `n` items of the shift round of the first unit; all of them and finishes when `n` is 0. */
@@ -105,7 +109,7 @@ int main(int argc, char** argv)
     const test::TempDir temp;
     Scene scene {temp.file("demo.cradlepost"), FixedClock(until)};
     test::must(writeDemo(scene.file, until));
-    Tour tour(application, folder);
+    Tour tour(application, folder, argc > 2 ? QString::fromLocal8Bit(argv[2]) : QString());
     RoundKind recheck = RoundKind::Recheck;
     RoundKind shift = RoundKind::Shift;
     tour.photograph(scene, QStringLiteral("shift-not-ready"), Place::ThisShift);

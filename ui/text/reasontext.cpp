@@ -70,7 +70,7 @@ QString ReasonText::why(const Reason& reason, const Item* item) const
     case ReasonCode::KitsIncomplete:
         return tr("%1 whole of %2; short of: %3").arg(value, limit, part(reason, item));
     case ReasonCode::CylinderLow:
-        return tr("%1 of %n minute(s) left", nullptr, number(reason.limit)).arg(value);
+        return tr("%1 min left, at least %n minute(s) wanted", nullptr, number(reason.limit)).arg(value);
     case ReasonCode::NotChecked:
         return tr("not checked");
     case ReasonCode::StepsUnfinished:

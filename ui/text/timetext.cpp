@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/text/timetext.h"
 
+#include <cstdlib>
 #include <QDate>
 #include <QTime>
 
@@ -23,7 +24,11 @@ QString TimeText::clock(Instant t) const
 QString TimeText::moment(Instant t, Instant now) const
 {
     const Date date = m_zone.toLocal(t).date;
-    return date == m_zone.toLocal(now).date ? clock(t) : weekday(date) + QLatin1Char(' ') + clock(t);
+    const int away = daysBetween(m_zone.toLocal(now).date, date);
+    if (away == 0)
+        return clock(t);
+    const QString form = std::abs(away) < 7 ? QStringLiteral("ddd") : QStringLiteral("d MMM");
+    return m_language.locale().toString(qDate(date), form) + QLatin1Char(' ') + clock(t);
 }
 
 QString TimeText::day(Date date) const { return m_language.locale().toString(qDate(date), QStringLiteral("d MMM")); }

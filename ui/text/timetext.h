@@ -21,7 +21,7 @@ public:
 
     /** "19:42" */
     [[nodiscard]] QString clock(Instant t) const;
-    /** "19:42" today, "Mon 23 Nov 19:42" on another day than `now`'s. */
+    /** "19:42" on the day of `now`, "Mon 19:42" less than a week from it, else "3 Nov 19:42". */
     [[nodiscard]] QString moment(Instant t, Instant now) const;
     /** "24 Nov" */
     [[nodiscard]] QString day(Date date) const;

@@ -61,8 +61,8 @@ QString VerdictText::sentence(const Checklist& checklist, const Standing& standi
                                                        : tr("%n gap(s), none critical.", nullptr, counts.lesserGaps));
     if (counts.lesserUnchecked > 0)
         parts << tr("%n lesser item(s) not seen.", nullptr, counts.lesserUnchecked);
-    for (const std::size_t at : standing.warmByClock)
-        parts << tr("%1: warm by the clock.").arg(m_language.wording(checklist.item(at).label));
+    if (!standing.warmByClock.empty())
+        parts << tr("What was warming is warm by the clock now.");
     parts << tr("%1 of %n item(s) met, round finished %2.", nullptr, verdict.applicable)
                  .arg(verdict.met)
                  .arg(m_times.moment(standing.round.finished, now));

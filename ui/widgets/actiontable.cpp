@@ -57,9 +57,8 @@ void ActionTable::setEmptyText(const QString& text)
 
 QStringList ActionTable::headers() const
 {
-    if (m_headers.size() == columns)
-        return m_headers;
-    return {tr("What is missing"), tr("What to do"), tr("Who"), tr("By")};
+    const QStringList own {tr("What is missing"), tr("What to do"), tr("Who"), tr("By")};
+    return m_headers + own.mid(m_headers.size());
 }
 
 QString ActionTable::listName() const { return tr("What to mend"); }
@@ -155,8 +154,9 @@ ActionTable::Widths ActionTable::columnWidths(int width) const
         return widths;
     }
     Widths proseFloor = natural;
-    for (const std::size_t prose : {0U, 1U})
-        proseFloor[prose] = std::max(least[prose], natural[prose] / 2);
+    // What to do reads well over two lines; what is missing is scanned and wraps later.
+    proseFloor[0] = std::max(least[0], natural[0] * 4 / 5);
+    proseFloor[1] = std::max(least[1], natural[1] * 2 / 5);
     return shrunk(shrunk(natural, proseFloor, room), least, room);
 }
 

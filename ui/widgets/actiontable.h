@@ -31,7 +31,7 @@ public:
     explicit ActionTable(QWidget* parent = nullptr);
 
     void setRows(const std::vector<ActionRow>& rows);
-    void setHeaders(const QStringList& headers); ///< four; the table has its own when none are set
+    void setHeaders(const QStringList& headers); ///< up to four; the table has its own for the rest
     void setEmptyText(const QString& text); ///< what it says without rows
 
     int itemCount() const override { return static_cast<int>(m_rows.size()); }

@@ -13,14 +13,13 @@ FoldingRow::FoldingRow(QWidget* parent)
 {
     m_row->setContentsMargins(0, 0, 0, 0);
     m_row->setSizeConstraint(QLayout::SetNoConstraint); // or the unfolded row would set the least width
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
 }
 
 void FoldingRow::addWidget(QWidget* widget, int stretch, Qt::Alignment alignment)
 {
     m_row->addWidget(widget, stretch, alignment);
+    fold();
 }
 
 void FoldingRow::setSpacing(int pixels) { m_row->setSpacing(pixels); }
@@ -36,7 +35,19 @@ QSize FoldingRow::sizeHint() const
         width += hint.width() + m_row->spacing();
         height = std::max(height, hint.height());
     }
-    return {width, height};
+    return {width, std::max(height, foldedHeight())};
+}
+
+int FoldingRow::foldedHeight() const
+{
+    if (!isFolded())
+        return 0;
+    int height = -m_row->spacing();
+    for (int i = 0; i < m_row->count(); ++i) {
+        if (!m_row->itemAt(i)->isEmpty())
+            height += m_row->itemAt(i)->sizeHint().height() + m_row->spacing();
+    }
+    return height;
 }
 
 QSize FoldingRow::minimumSizeHint() const
@@ -44,7 +55,7 @@ QSize FoldingRow::minimumSizeHint() const
     QSize least;
     for (int i = 0; i < m_row->count(); ++i)
         least = least.expandedTo(m_row->itemAt(i)->minimumSize());
-    return least;
+    return {least.width(), std::max(least.height(), foldedHeight())};
 }
 
 bool FoldingRow::foldsAt(int width) const
@@ -54,6 +65,8 @@ bool FoldingRow::foldsAt(int width) const
         needed += m_row->itemAt(i)->minimumSize().width() + m_row->spacing();
     return needed > width;
 }
+
+bool FoldingRow::hasHeightForWidth() const { return m_row->hasHeightForWidth(); }
 
 int FoldingRow::heightForWidth(int width) const
 {
@@ -77,6 +90,11 @@ int FoldingRow::heightForWidth(int width) const
 
 void FoldingRow::fold()
 {
+    // A layout above asks this one's layout for the height, which knows none unless a child wraps.
+    if (QSizePolicy policy = sizePolicy(); policy.hasHeightForWidth() != m_row->hasHeightForWidth()) {
+        policy.setHeightForWidth(m_row->hasHeightForWidth());
+        setSizePolicy(policy);
+    }
     const auto direction = foldsAt(width()) ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight;
     if (m_row->direction() == direction)
         return;
@@ -92,8 +110,10 @@ void FoldingRow::resizeEvent(QResizeEvent* event)
 
 bool FoldingRow::event(QEvent* event)
 {
-    if (event->type() == QEvent::LayoutRequest)
+    if (event->type() == QEvent::LayoutRequest) {
         fold(); // a child's text has grown
+        updateGeometry(); // the layout has no constraint of its own that would tell the page
+    }
     return QWidget::event(event);
 }
 

@@ -20,7 +20,7 @@ public:
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
-    bool hasHeightForWidth() const override { return true; }
+    bool hasHeightForWidth() const override;
     int heightForWidth(int width) const override;
 
 protected:
@@ -29,6 +29,7 @@ protected:
 
 private:
     bool foldsAt(int width) const;
+    int foldedHeight() const; ///< of the children below each other; 0 while they stand side by side
     void fold();
 
     QBoxLayout* m_row;

@@ -102,8 +102,6 @@ ActionRow ShiftText::rowOf(const Reason& reason) const
         setDue(row, *reason.readyAt);
     } else if (gap != m_view.gaps.end()) {
         setDue(row, gap->due);
-        if (gap->found > 1)
-            row.subtitle = tr("%1; found %n time(s) running", nullptr, gap->found).arg(row.subtitle);
     }
     return row;
 }
@@ -175,10 +173,11 @@ Fact ShiftText::kitFact(std::size_t at, const KitRule& rule) const
     Fact fact {.title = m_ward.language().wording(item.label), .value = {}, .aside = {}, .progress = {}, .lines = {}};
     if (const auto* counted = std::get_if<KitCounted>(&m_view.standing->answers[at])) {
         const WholeKits whole = wholeKits(rule, *counted);
-        fact.value = tr("%1 of %2 whole").arg(whole.kits).arg(rule.par);
-        fact.aside = tr("births that can be served");
+        fact.value = m_reasons.answer(item, *counted, m_times);
+        fact.aside = m_reasons.limits(item, m_view.standing->round.limits);
         if (whole.kits < rule.par)
-            fact.lines << tr("short of: %1").arg(m_ward.language().wording(rule.parts[whole.limitingPart].label));
+            fact.lines << tr("short of: %1").arg(
+                m_ward.language().wording(rule.parts[whole.limitingPart].label));
     } else {
         fact.value = unanswered(at);
     }

@@ -6,7 +6,6 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/markslegend.h"
-#include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
 #include <QBoxLayout>
@@ -17,7 +16,7 @@ namespace cradlepost {
 namespace {
 constexpr std::size_t shownRows = 3;
 constexpr int stripDays = 14;
-constexpr int factColumnWidth = 400;
+constexpr int factColumnWidth = 340;
 constexpr int sideBySideWidth = 960; ///< below it, grown with the text, the facts go under the answer
 }
 
@@ -57,16 +56,12 @@ QWidget* ThisShiftPage::makeAnswer()
     column->setSpacing(theme.space(Space::Near));
     m_banner = new VerdictBanner;
     m_banner->setObjectName(QStringLiteral("verdictBanner"));
-    m_mendTitle = new WrapLabel(tr("Mend first"), TextRole::Small);
-    m_mendTitle->setWeight(TextWeight::SemiBold);
-    m_mendTitle->setTone(Tone::Soft);
     m_mend = new ActionTable;
     m_mend->setObjectName(QStringLiteral("mendTable"));
     connect(m_mend, &ActionTable::rowActivated, this, [this] { Q_EMIT gapsWanted(); });
     column->addWidget(m_banner);
-    column->addWidget(m_mendTitle);
     column->addWidget(m_mend);
-    column->addWidget(makeButtons());
+    column->addWidget(makeButtons(), 0, Qt::AlignLeft);
     column->addStretch(1);
     return holder;
 }
@@ -85,8 +80,7 @@ QWidget* ThisShiftPage::makeButtons()
     m_more = new QPushButton;
     m_more->setObjectName(QStringLiteral("allGapsButton"));
     for (QPushButton* button : {m_primary, m_preBirth, m_afterUse, m_more})
-        row->addWidget(button, 0, Qt::AlignLeft);
-    row->addWidget(new QWidget, 1); // takes what is left of the row
+        row->addWidget(button);
     connect(m_primary, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(m_primaryKind); });
     connect(m_preBirth, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::PreBirth); });
     connect(m_afterUse, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::AfterUse); });
@@ -108,7 +102,6 @@ void ThisShiftPage::showFault(const Error& fault)
         QStringLiteral("**%1** %2 %3")
             .arg(ErrorText::sentence(fault), ErrorText::advice(fault), qs(fault.message)));
     m_mend->setVisible(false);
-    m_mendTitle->setVisible(false);
     m_strip->setVisible(false);
     m_legend->setVisible(false);
 }
@@ -118,10 +111,9 @@ void ThisShiftPage::show(const ShiftView& view)
     const ShiftText text(m_ward, view);
     m_banner->setVerdict(text.state(), text.sentence());
     const bool anything = text.rowCount() > 0;
-    m_mendTitle->setText(view.standing ? tr("Mend first") : tr("Left open by earlier shifts"));
+    m_mend->setHeaders({view.standing ? tr("Mend first") : tr("Left open by earlier shifts")});
     m_mend->setRows(text.rows(shownRows));
     m_mend->setVisible(anything);
-    m_mendTitle->setVisible(anything);
     m_more->setVisible(text.rowCount() > shownRows);
     m_more->setText(tr("All %n", nullptr, static_cast<int>(text.rowCount())));
     showButtons(view);

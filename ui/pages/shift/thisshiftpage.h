@@ -16,7 +16,6 @@ class MarksLegend;
 class ReadinessStrip;
 class ShiftText;
 class VerdictBanner;
-class WrapLabel;
 
 /** *This shift*: the verdict now, what to mend first, the warmer's minutes, the last 14 days. */
 class ThisShiftPage : public QWidget
@@ -43,7 +42,6 @@ private:
 
     Ward& m_ward;
     VerdictBanner* m_banner;
-    WrapLabel* m_mendTitle;
     ActionTable* m_mend;
     QPushButton* m_primary;
     QPushButton* m_preBirth;
