@@ -95,6 +95,15 @@ Interval limitsFor(const Funnel& funnel, const FunnelUnit& unit, std::int64_t n,
     return cut(funnel.target - half, funnel.target + half);
 }
 
+/** Interpolation may put the limit of a small unit just inside 0 or 1; the exact test then has the word. */
+int sideOf(const FunnelUnit& unit, DispersionModel applied)
+{
+    constexpr double slack = 1e-12;
+    if (applied == DispersionModel::None && unit.p >= 1 - outerLevel)
+        return 0;
+    return unit.share > unit.outer.high + slack ? 1 : (unit.share < unit.outer.low - slack ? -1 : 0);
+}
+
 }
 
 const char* dispersionName(DispersionModel model)
@@ -163,8 +172,7 @@ Result<Funnel> funnel(std::span<const Tally> rows, const FunnelOptions& options)
         const auto n = rows[unit.row].n;
         unit.inner = limitsFor(result, unit, n, innerLevel);
         unit.outer = limitsFor(result, unit, n, outerLevel);
-        const double slack = 1e-12;
-        unit.side = unit.share > unit.outer.high + slack ? 1 : (unit.share < unit.outer.low - slack ? -1 : 0);
+        unit.side = sideOf(unit, result.applied);
     }
     return result;
 }

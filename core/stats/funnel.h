@@ -54,7 +54,10 @@ struct FunnelUnit
     Interval outer; ///< 99.8 %
     double p = 0; ///< exact two-sided, against chance within units alone
     double pAdjusted = 0; ///< Benjamini-Hochberg over the units
-    int side = 0; ///< -1 below the outer limits, +1 above them, 0 within
+    /** -1 below the outer limits, +1 above them, 0 within. Where no model widens them the exact p must be
+     * below 0.002 as well: interpolated limits of a small unit can lie inside 0 or 1, and 5 of 5 is no alarm.
+     */
+    int side = 0;
 };
 
 struct Funnel

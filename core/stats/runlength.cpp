@@ -130,7 +130,7 @@ Result<CusumDesign> designShareCusum(ShareChange change, int n, double inControl
     }
     const auto atP0 = runAt(enough);
     if (!atP0)
-        return tl::unexpected(atP0.error());
+        return wrong("no threshold within reach gives so long a run");
     const auto atP1 = meanRunLength(design.lattice, design.change.p1);
     if (!atP1)
         return tl::unexpected(atP1.error());
