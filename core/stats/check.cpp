@@ -49,19 +49,28 @@ Result<void> checkInside(double value, const char* what)
     return {};
 }
 
+Result<void> checkFinite(double value, const char* what)
+{
+    if (!(std::abs(value) <= largestValue))
+        return wrong(std::string(what) + " is not a number of sensible size: " + shortest(value));
+    return {};
+}
+
 Result<void> checkFinite(std::span<const double> values, const char* what)
 {
     for (std::size_t i = 0; i < values.size(); ++i) {
-        if (!std::isfinite(values[i]))
-            return wrong("row " + std::to_string(i + 1) + ": " + what + " is not a finite number");
+        if (auto sound = checkFinite(values[i], what); !sound)
+            return wrong("row " + std::to_string(i + 1) + ": " + sound.error().message);
     }
     return {};
 }
 
+bool isExposure(double value) { return value == 0 || (value >= leastExposure && value <= largestExposure); }
+
 Result<void> checkNotNegative(std::span<const double> values, const char* what)
 {
     for (std::size_t i = 0; i < values.size(); ++i) {
-        if (!std::isfinite(values[i]) || values[i] < 0)
+        if (!(values[i] >= 0 && values[i] <= largestValue))
             return wrong("row " + std::to_string(i + 1) + ": " + what + " is " + shortest(values[i])
                 + ", it must be a number of at least 0");
     }

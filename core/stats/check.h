@@ -32,8 +32,17 @@ Result<void> checkTally(Tally tally);
 Result<void> checkTallies(std::span<const Tally> tallies);
 /** `what` lies strictly between 0 and 1. */
 Result<void> checkInside(double value, const char* what);
+/** Largest size of a measured value: squares and differences of two of them still are numbers. */
+inline constexpr double largestValue = 1e150;
+/** An exposure (time, bed-days) is 0 or lies within these, so that rates and their spread are numbers. */
+inline constexpr double leastExposure = 1e-100;
+inline constexpr double largestExposure = 1e100;
+
+/** Each a number within +-1e150. */
 Result<void> checkFinite(std::span<const double> values, const char* what);
-/** Each at least 0 and finite. */
+Result<void> checkFinite(double value, const char* what);
+bool isExposure(double value);
+/** Each in 0..1e150. */
 Result<void> checkNotNegative(std::span<const double> values, const char* what);
 
 }

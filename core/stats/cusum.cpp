@@ -12,8 +12,9 @@ Result<std::vector<CusumPoint>> tabularCusum(
     std::span<const double> values, double target, double slack, double threshold)
 {
     CRADLEPOST_TRY(checkFinite(values, "the value"));
-    if (!std::isfinite(target) || !std::isfinite(slack) || slack < 0)
-        return wrong("target and slack must be finite, slack at least 0");
+    CRADLEPOST_TRY(checkFinite(target, "the target"));
+    if (!(slack >= 0 && slack <= largestValue))
+        return wrong("a slack is at least 0, not " + shortest(slack));
     if (!std::isfinite(threshold) || threshold <= 0)
         return wrong("the threshold must be above 0, not " + shortest(threshold));
     if (values.empty())

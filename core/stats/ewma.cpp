@@ -31,8 +31,9 @@ Result<std::vector<EwmaPoint>> ewma(std::span<const double> values, const EwmaOp
 {
     CRADLEPOST_TRY(checkWeights(options.lambda, options.width));
     CRADLEPOST_TRY(checkFinite(values, "the value"));
-    if (!std::isfinite(options.target) || !std::isfinite(options.sigma) || options.sigma <= 0)
-        return wrong("target and sigma must be finite, sigma above 0");
+    CRADLEPOST_TRY(checkFinite(options.target, "the target"));
+    if (!(options.sigma > 0 && options.sigma <= largestValue))
+        return wrong("sigma must be above 0, not " + shortest(options.sigma));
     if (values.empty())
         return undefined("no values, so no average");
     const double keep = 1 - options.lambda;

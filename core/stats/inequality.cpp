@@ -37,12 +37,10 @@ Result<std::vector<ParetoRow>> pareto(std::span<const Cause> causes, double shar
         return wrong("the share of the vital few lies in (0, 1], not " + shortest(share));
     double total = 0;
     for (std::size_t i = 0; i < causes.size(); ++i) {
-        if (!std::isfinite(causes[i].count) || causes[i].count < 0)
+        if (!(causes[i].count >= 0 && causes[i].count <= largestValue))
             return wrong("row " + std::to_string(i + 1) + ": a count cannot be " + shortest(causes[i].count));
         total += causes[i].count;
     }
-    if (!std::isfinite(total))
-        return wrong("the counts are too large to be added");
     if (total <= 0)
         return undefined("nothing was counted, so there is nothing to rank");
     std::vector<std::size_t> order(causes.size());

@@ -21,7 +21,7 @@ Result<double> meanKineticTemperature(std::span<const StoreReading> readings, do
         const auto row = "row " + std::to_string(i + 1) + ": ";
         if (!(r.celsius > -zero && r.celsius <= 1000))
             return wrong(row + "a temperature cannot be " + shortest(r.celsius) + " degrees C");
-        if (!std::isfinite(r.weight) || r.weight < 0)
+        if (!isExposure(r.weight))
             return wrong(row + "a duration cannot be " + shortest(r.weight));
         weights += r.weight;
         if (r.weight <= 0)
@@ -29,8 +29,6 @@ Result<double> meanKineticTemperature(std::span<const StoreReading> readings, do
         warmest = std::max(warmest, r.celsius);
         coldest = std::min(coldest, r.celsius);
     }
-    if (!std::isfinite(weights))
-        return wrong("the durations are too large to be added");
     if (!(weights > 0))
         return undefined("no reading stands for any time, so there is no mean temperature");
     // Relative to the warmest reading, so that nothing underflows.

@@ -25,7 +25,7 @@ Result<std::vector<Case>> pool(std::span<const std::vector<Duration>> groups)
     for (std::size_t g = 0; g < groups.size(); ++g) {
         for (std::size_t i = 0; i < groups[g].size(); ++i) {
             const auto& d = groups[g][i];
-            if (!std::isfinite(d.time) || d.time < 0)
+            if (!(d.time >= 0 && d.time <= largestValue))
                 return wrong("group " + std::to_string(g + 1) + ", row " + std::to_string(i + 1)
                     + ": a time cannot be " + shortest(d.time));
             all.push_back({.time = d.time, .ended = d.ended, .group = g});

@@ -23,11 +23,12 @@ struct Trend
     double variance = 0; ///< of s, corrected for ties
     double z = 0; ///< with continuity correction
     double pNormal = 0; ///< two-sided, from z
-    std::optional<double> pExact {}; ///< two-sided, where n <= 10 and nothing is tied
+    std::optional<double> pExact{}; ///< two-sided, where n <= 10 and nothing is tied
     double p = 0; ///< the exact one where there is one
     double tau = 0; ///< tau a, s over the number of pairs
     double slope = 0; ///< Sen's, value per unit of time
-    std::optional<Interval> interval {}; ///< of the slope; none when its ranks fall outside the slopes there are
+    std::optional<Interval>
+        interval{}; ///< of the slope; none when its ranks fall outside the slopes there are
 };
 
 /**

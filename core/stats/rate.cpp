@@ -25,15 +25,12 @@ Result<Rate> exactRate(std::int64_t count, double exposure, double level)
     const auto interval = garwood(count, level);
     if (!interval)
         return tl::unexpected(interval.error());
-    if (!std::isfinite(exposure) || exposure < 0)
+    if (!isExposure(exposure))
         return wrong("an exposure must be above 0, not " + shortest(exposure));
     if (exposure <= 0)
         return undefined("without exposure there is no rate");
-    const Rate rate{.estimate = static_cast<double>(count) / exposure,
+    return Rate{.estimate = static_cast<double>(count) / exposure,
         .interval = {.low = interval->low / exposure, .high = interval->high / exposure}};
-    if (!std::isfinite(rate.interval.high))
-        return wrong("the exposure is too small for a rate");
-    return rate;
 }
 
 }

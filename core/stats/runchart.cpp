@@ -66,8 +66,8 @@ double chanceWithin(int n, int longest, int fewest)
 Result<RunChart> runChart(std::span<const double> values, std::optional<double> centre)
 {
     CRADLEPOST_TRY(checkFinite(values, "the value"));
-    if (centre && !std::isfinite(*centre))
-        return wrong("the centre is not a finite number");
+    if (centre)
+        CRADLEPOST_TRY(checkFinite(*centre, "the centre"));
     if (values.empty())
         return undefined("no values, so no run chart");
     RunChart chart;

@@ -19,12 +19,10 @@ template <class Strata> Result<double> weightSum(const Strata& strata)
 {
     double sum = 0;
     for (std::size_t i = 0; i < strata.size(); ++i) {
-        if (!std::isfinite(strata[i].weight) || strata[i].weight < 0)
+        if (!isExposure(strata[i].weight))
             return wrong(rowText(i) + "a weight cannot be " + shortest(strata[i].weight));
         sum += strata[i].weight;
     }
-    if (!std::isfinite(sum))
-        return wrong("the weights are too large to be added");
     if (sum <= 0)
         return undefined("no stratum carries a weight");
     return sum;
@@ -32,7 +30,7 @@ template <class Strata> Result<double> weightSum(const Strata& strata)
 
 Result<void> checkExposure(std::size_t i, double exposure)
 {
-    if (!std::isfinite(exposure) || exposure < 0)
+    if (!isExposure(exposure))
         return wrong(rowText(i) + "an exposure cannot be " + shortest(exposure));
     return {};
 }
@@ -105,8 +103,8 @@ Result<Standardised> directRate(std::span<const RateStratum> strata, double leve
     const double mean = s.adjusted + largest;
     const double spread = variance + largest * largest;
     s.interval.high = gammaUpperQuantile(tail, mean * mean / spread, spread / mean);
-    if (!std::isfinite(s.adjusted) || !std::isfinite(s.interval.low) || !std::isfinite(s.interval.high))
-        return wrong("the exposures are too small or too large for a rate");
+    if (!std::isfinite(s.interval.low) || !std::isfinite(s.interval.high))
+        return wrong("weights and exposures are too far apart for a rate");
     return s;
 }
 
@@ -118,18 +116,14 @@ Result<Indirect> indirectRatio(std::int64_t observed, std::span<const IndirectSt
     Indirect result;
     for (std::size_t i = 0; i < strata.size(); ++i) {
         CRADLEPOST_TRY(checkExposure(i, strata[i].exposure));
-        if (!std::isfinite(strata[i].standardRate) || strata[i].standardRate < 0)
+        if (!isExposure(strata[i].standardRate))
             return wrong(rowText(i) + "a rate cannot be " + shortest(strata[i].standardRate));
         result.expected += strata[i].exposure * strata[i].standardRate;
     }
-    if (!std::isfinite(result.expected))
-        return wrong("the expected count is beyond what a number holds");
     if (result.expected <= 0)
         return undefined("nothing is expected, so there is no ratio");
     result.ratio = static_cast<double>(observed) / result.expected;
     result.interval = {.low = limits->low / result.expected, .high = limits->high / result.expected};
-    if (!std::isfinite(result.interval.high))
-        return wrong("the expected count is too small for a ratio");
     return result;
 }
 

@@ -32,7 +32,7 @@ Result<SurvivalCurve> kaplanMeier(std::span<const Duration> durations, double le
 {
     CRADLEPOST_TRY(checkLevel(level));
     for (std::size_t i = 0; i < durations.size(); ++i) {
-        if (!std::isfinite(durations[i].time) || durations[i].time < 0)
+        if (!(durations[i].time >= 0 && durations[i].time <= largestValue))
             return wrong(
                 "row " + std::to_string(i + 1) + ": a time cannot be " + shortest(durations[i].time));
     }

