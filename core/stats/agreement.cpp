@@ -64,8 +64,8 @@ double weightOf(KappaWeights weights, std::size_t i, std::size_t j, std::size_t 
     return weights == KappaWeights::Linear ? 1 - std::abs(distance) : 1 - distance * distance;
 }
 
-/** Root of a variance that rounding may have left a hair beside 0. */
-double rootOf(double variance, double scale) { return variance <= scale * 1e-14 ? 0 : std::sqrt(variance); }
+/** Root of a variance; what rounding alone leaves (its square is of the order of 1e-32) is 0. */
+double rootOf(double variance) { return variance <= 1e-28 ? 0 : std::sqrt(variance); }
 
 void setInterval(Agreement& a, double level)
 {
@@ -100,22 +100,24 @@ Result<Agreement> kappa(const AgreementTable& table, KappaWeights weights, doubl
     if (room <= 1e-15)
         return undefined("both observers used one category only: agreement beyond chance cannot be told");
     a.estimate = (a.observed - a.byChance) / room;
+    // The published forms subtract a squared mean; the spread about that mean is the same and keeps its
+    // digits.
+    const double centre = a.estimate - a.byChance * (1 - a.estimate);
     double spread = 0;
     double spreadIfNone = 0;
     for (std::size_t i = 0; i < s.q; ++i) {
         for (std::size_t j = 0; j < s.q; ++j) {
             const double w = weightOf(weights, i, j, s.q);
             const double mean = rowMean[i] + columnMean[j];
-            const double term = w - mean * (1 - a.estimate);
+            const double term = w - mean * (1 - a.estimate) - centre;
+            const double termIfNone = w - mean + a.byChance;
             spread += s.at(i, j) * term * term;
-            spreadIfNone += s.row[i] * s.column[j] * (w - mean) * (w - mean);
+            spreadIfNone += s.row[i] * s.column[j] * termIfNone * termIfNone;
         }
     }
-    const double centre = a.estimate - a.byChance * (1 - a.estimate);
-    const double scale = s.n * room * room;
-    a.se = rootOf(spread - centre * centre, spread + centre * centre) / std::sqrt(scale);
-    const double seIfNone
-        = rootOf(spreadIfNone - a.byChance * a.byChance, spreadIfNone + a.byChance) / std::sqrt(scale);
+    const double scale = std::sqrt(s.n) * room;
+    a.se = rootOf(spread) / scale;
+    const double seIfNone = rootOf(spreadIfNone) / scale;
     a.seIfNone = seIfNone;
     if (seIfNone > 0)
         a.z = a.estimate / seIfNone;
@@ -140,16 +142,16 @@ Result<Agreement> ac1(const AgreementTable& table, double level)
     }
     const double room = 1 - a.byChance;
     a.estimate = (a.observed - a.byChance) / room;
+    const double centre = a.observed - 2 * (1 - a.estimate) * a.byChance;
     double spread = 0;
     for (std::size_t i = 0; i < s.q; ++i) {
         for (std::size_t j = 0; j < s.q; ++j) {
             const double term
-                = (i == j ? 1 : 0) - 2 * (1 - a.estimate) * (1 - (mean[i] + mean[j]) / 2) / others;
+                = (i == j ? 1 : 0) - 2 * (1 - a.estimate) * (1 - (mean[i] + mean[j]) / 2) / others - centre;
             spread += s.at(i, j) * term * term;
         }
     }
-    const double centre = a.observed - 2 * (1 - a.estimate) * a.byChance;
-    a.se = rootOf(spread - centre * centre, spread + centre * centre) / (std::sqrt(s.n) * room);
+    a.se = rootOf(spread) / (std::sqrt(s.n) * room);
     setInterval(a, level);
     if (a.interval)
         a.interval->high = std::min(1.0, a.interval->high);

@@ -161,30 +161,41 @@ double Poisson::moreThan(std::int64_t k) const
 
 std::int64_t Poisson::quantile(double q) const { return discreteQuantile(*this, q, mean, mean, farAway); }
 
+// Of the two chances size/(size + mean) and mean/(size + mean) the smaller one keeps its digits when it is
+// handed on.
+
 double NegativeBinomial::pmf(std::int64_t k) const
 {
     if (k < 0)
         return 0;
     if (mean <= 0)
         return k == 0 ? 1 : 0;
-    const double success = size / (size + mean);
     if (k == 0)
         return std::exp(-size * std::log1p(mean / size));
-    return success / (size + real(k)) * bm::ibeta_derivative(size, real(k + 1), success, quiet);
+    const double success = size / (size + mean);
+    const double density = mean < size ? bm::ibeta_derivative(real(k + 1), size, mean / (size + mean), quiet)
+                                       : bm::ibeta_derivative(size, real(k + 1), success, quiet);
+    return success / (size + real(k)) * density;
 }
 
 double NegativeBinomial::atMost(std::int64_t k) const
 {
     if (k < 0)
         return 0;
-    return mean <= 0 ? 1 : bm::ibetac(real(k + 1), size, mean / (size + mean), quiet);
+    if (mean <= 0)
+        return 1;
+    return mean < size ? bm::ibetac(real(k + 1), size, mean / (size + mean), quiet)
+                       : bm::ibeta(size, real(k + 1), size / (size + mean), quiet);
 }
 
 double NegativeBinomial::moreThan(std::int64_t k) const
 {
     if (k < 0)
         return 1;
-    return mean <= 0 ? 0 : bm::ibeta(real(k + 1), size, mean / (size + mean), quiet);
+    if (mean <= 0)
+        return 0;
+    return mean < size ? bm::ibeta(real(k + 1), size, mean / (size + mean), quiet)
+                       : bm::ibetac(size, real(k + 1), size / (size + mean), quiet);
 }
 
 std::int64_t NegativeBinomial::quantile(double q) const

@@ -15,9 +15,11 @@ constexpr std::int64_t largestSample = 100'000;
 constexpr std::int64_t longestSearch = 5000;
 constexpr std::int64_t safetySearch = 200;
 
+/** Whole items of a share, halves up; 0.15 * 190 is a half, whatever its double says. */
 std::int64_t rightOf(double share, std::int64_t lot)
 {
-    return std::llround(share * static_cast<double>(lot));
+    return std::min(
+        lot, static_cast<std::int64_t>(std::floor(share * static_cast<double>(lot) + 0.5 + 1e-9)));
 }
 
 Result<void> checkStandard(const LqasStandard& s)

@@ -20,7 +20,8 @@ struct LqasStandard
 {
     double good = 0.8; ///< upper threshold
     double poor = 0.5; ///< lower threshold
-    /** Items in the lot; without it the lot is taken as endless. Shares are rounded to whole items. */
+    /** Items in the lot; without it the lot is taken as endless. Shares are rounded to whole items, halves
+     * up. */
     std::optional<std::int64_t> lot;
 };
 

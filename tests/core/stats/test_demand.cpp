@@ -43,6 +43,16 @@ TEST_CASE("the outlook of a stock under Poisson demand equals the reference")
     }
 }
 
+TEST_CASE("far tails of nearly Poisson demand keep their digits")
+{
+    // Summed term by term with 60 decimal digits.
+    const auto o = outlook({.mean = 0.001, .size = 1e5}, 3);
+    REQUIRE(o);
+    CHECK(o->exactly == near(1.6650507334704197e-10, 1e-12));
+    CHECK(o->stockOut == near(4.1635843932721035e-14, 1e-12));
+    CHECK(o->unmet == near(4.164417254501198e-14, 1e-12));
+}
+
 TEST_CASE("the stock for a service level equals the reference")
 {
     // R 4.2.2 qpois.
