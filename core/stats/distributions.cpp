@@ -19,8 +19,39 @@ using Quiet = bm::policies::policy<bm::policies::domain_error<bm::policies::igno
     bm::policies::pole_error<bm::policies::ignore_error>,
     bm::policies::overflow_error<bm::policies::ignore_error>,
     bm::policies::evaluation_error<bm::policies::ignore_error>,
-    bm::policies::rounding_error<bm::policies::ignore_error>>;
+    bm::policies::rounding_error<bm::policies::ignore_error>,
+    bm::policies::promote_double<false>>; // long double would cost five times as much for digits below 1e-12
 const Quiet quiet;
+// Where a double runs out of exponent on the way, the slower form still has digits.
+using Wide = bm::policies::normalise<Quiet, bm::policies::promote_double<true>>::type;
+const Wide wide;
+constexpr double tiny = 1e-200;
+
+double lowerBeta(double a, double b, double x)
+{
+    const double value = bm::ibeta(a, b, x, quiet);
+    return value > tiny ? value : bm::ibeta(a, b, x, wide);
+}
+double upperBeta(double a, double b, double x)
+{
+    const double value = bm::ibetac(a, b, x, quiet);
+    return value > tiny ? value : bm::ibetac(a, b, x, wide);
+}
+double betaDensity(double a, double b, double x)
+{
+    const double value = bm::ibeta_derivative(a, b, x, quiet);
+    return value > tiny ? value : bm::ibeta_derivative(a, b, x, wide);
+}
+double lowerGamma(double shape, double x)
+{
+    const double value = bm::gamma_p(shape, x, quiet);
+    return value > tiny ? value : bm::gamma_p(shape, x, wide);
+}
+double upperGamma(double shape, double x)
+{
+    const double value = bm::gamma_q(shape, x, quiet);
+    return value > tiny ? value : bm::gamma_q(shape, x, wide);
+}
 
 double real(std::int64_t k) { return static_cast<double>(k); }
 
@@ -54,15 +85,23 @@ std::int64_t firstReached(Reached reached, double guess, std::int64_t low, std::
     return high;
 }
 
+struct Shape
+{
+    double mean = 0;
+    double variance = 0;
+    double skew = 0;
+};
+
 template <class Distribution>
-std::int64_t discreteQuantile(
-    const Distribution& d, double q, double mean, double variance, std::int64_t most)
+std::int64_t discreteQuantile(const Distribution& d, double q, const Shape& shape, std::int64_t most)
 {
     constexpr double slack = 64 * std::numeric_limits<double>::epsilon();
     if (q <= 0)
         return 0;
     const double z = normalQuantile(std::clamp(q, 1e-300, 1 - 1e-16));
-    const double guess = mean + z * std::sqrt(variance);
+    // Cornish-Fisher: mostly right or next to it.
+    const double guess
+        = std::floor(shape.mean + std::sqrt(shape.variance) * (z + shape.skew * (z * z - 1) / 6) + 0.5);
     // In the upper half the small tail decides: 1 - q is exact there, the sum of the lower tail is not.
     if (q > 0.5) {
         const double tail = 1 - q;
@@ -82,7 +121,7 @@ double normalTwoSided(double z) { return std::erfc(std::abs(z) / std::numbers::s
 double normalQuantile(double p) { return bm::quantile(bm::normal_distribution<double, Quiet>(), p); }
 double normalWidth(double level) { return -normalQuantile((1 - level) / 2); }
 
-double chiSquareUpper(double x, double df) { return bm::gamma_q(df / 2, x / 2, quiet); }
+double chiSquareUpper(double x, double df) { return upperGamma(df / 2, x / 2); }
 double gammaQuantile(double p, double shape, double scale)
 {
     return scale * bm::gamma_p_inv(shape, p, quiet);
@@ -104,7 +143,7 @@ double Binomial::pmf(std::int64_t k) const
         return std::exp(real(n) * std::log1p(-p));
     if (k == n)
         return std::pow(p, real(n));
-    return bm::ibeta_derivative(real(k + 1), real(n - k + 1), p, quiet) / real(n + 1);
+    return betaDensity(real(k + 1), real(n - k + 1), p) / real(n + 1);
 }
 
 double Binomial::atMost(std::int64_t k) const
@@ -115,7 +154,7 @@ double Binomial::atMost(std::int64_t k) const
         return 1;
     if (p >= 1)
         return 0;
-    return bm::ibetac(real(k + 1), real(n - k), p, quiet);
+    return upperBeta(real(k + 1), real(n - k), p);
 }
 
 double Binomial::moreThan(std::int64_t k) const
@@ -126,14 +165,18 @@ double Binomial::moreThan(std::int64_t k) const
         return 0;
     if (p >= 1)
         return 1;
-    return bm::ibeta(real(k + 1), real(n - k), p, quiet);
+    return lowerBeta(real(k + 1), real(n - k), p);
 }
 
 std::int64_t Binomial::quantile(double q) const
 {
     if (q >= 1)
         return p <= 0 ? 0 : n;
-    return discreteQuantile(*this, q, real(n) * p, real(n) * p * (1 - p), n);
+    if (p <= 0 || p >= 1)
+        return p <= 0 || q <= 0 ? 0 : n;
+    const double variance = real(n) * p * (1 - p);
+    const double skew = n > 0 ? (1 - 2 * p) / std::sqrt(variance) : 0;
+    return discreteQuantile(*this, q, {.mean = real(n) * p, .variance = variance, .skew = skew}, n);
 }
 
 double Poisson::pmf(std::int64_t k) const
@@ -149,17 +192,22 @@ double Poisson::atMost(std::int64_t k) const
 {
     if (k < 0)
         return 0;
-    return mean <= 0 ? 1 : bm::gamma_q(real(k + 1), mean, quiet);
+    return mean <= 0 ? 1 : upperGamma(real(k + 1), mean);
 }
 
 double Poisson::moreThan(std::int64_t k) const
 {
     if (k < 0)
         return 1;
-    return mean <= 0 ? 0 : bm::gamma_p(real(k + 1), mean, quiet);
+    return mean <= 0 ? 0 : lowerGamma(real(k + 1), mean);
 }
 
-std::int64_t Poisson::quantile(double q) const { return discreteQuantile(*this, q, mean, mean, farAway); }
+std::int64_t Poisson::quantile(double q) const
+{
+    if (mean <= 0)
+        return 0;
+    return discreteQuantile(*this, q, {.mean = mean, .variance = mean, .skew = 1 / std::sqrt(mean)}, farAway);
+}
 
 // Of the two chances size/(size + mean) and mean/(size + mean) the smaller one keeps its digits when it is
 // handed on.
@@ -173,8 +221,8 @@ double NegativeBinomial::pmf(std::int64_t k) const
     if (k == 0)
         return std::exp(-size * std::log1p(mean / size));
     const double success = size / (size + mean);
-    const double density = mean < size ? bm::ibeta_derivative(real(k + 1), size, mean / (size + mean), quiet)
-                                       : bm::ibeta_derivative(size, real(k + 1), success, quiet);
+    const double density = mean < size ? betaDensity(real(k + 1), size, mean / (size + mean))
+                                       : betaDensity(size, real(k + 1), success);
     return success / (size + real(k)) * density;
 }
 
@@ -184,8 +232,8 @@ double NegativeBinomial::atMost(std::int64_t k) const
         return 0;
     if (mean <= 0)
         return 1;
-    return mean < size ? bm::ibetac(real(k + 1), size, mean / (size + mean), quiet)
-                       : bm::ibeta(size, real(k + 1), size / (size + mean), quiet);
+    return mean < size ? upperBeta(real(k + 1), size, mean / (size + mean))
+                       : lowerBeta(size, real(k + 1), size / (size + mean));
 }
 
 double NegativeBinomial::moreThan(std::int64_t k) const
@@ -194,13 +242,17 @@ double NegativeBinomial::moreThan(std::int64_t k) const
         return 1;
     if (mean <= 0)
         return 0;
-    return mean < size ? bm::ibeta(real(k + 1), size, mean / (size + mean), quiet)
-                       : bm::ibetac(size, real(k + 1), size / (size + mean), quiet);
+    return mean < size ? lowerBeta(real(k + 1), size, mean / (size + mean))
+                       : upperBeta(size, real(k + 1), size / (size + mean));
 }
 
 std::int64_t NegativeBinomial::quantile(double q) const
 {
-    return discreteQuantile(*this, q, mean, mean + mean * mean / size, farAway);
+    if (mean <= 0)
+        return 0;
+    const double skew = (size + 2 * mean) / std::sqrt(size * mean * (size + mean));
+    return discreteQuantile(
+        *this, q, {.mean = mean, .variance = mean + mean * mean / size, .skew = skew}, farAway);
 }
 
 std::int64_t Hypergeometric::least() const { return std::max<std::int64_t>(0, sample + right - lot); }

@@ -66,7 +66,9 @@ Result<double> meanRunLength(const LatticeCusum& cusum, double p)
     if (p == 0)
         return undefined("without events the sum never signals");
     const auto size = static_cast<std::size_t>(cusum.threshold);
-    const Binomial events{.n = cusum.n, .p = p};
+    std::vector<double> chances;
+    for (int x = 0; x <= cusum.n; ++x)
+        chances.push_back(Binomial{.n = cusum.n, .p = p}.pmf(x));
     Matrix a(size);
     for (std::size_t state = 0; state < size; ++state) {
         a.at(state, state) = 1;
@@ -75,7 +77,8 @@ Result<double> meanRunLength(const LatticeCusum& cusum, double p)
                 = static_cast<std::int64_t>(state) + std::int64_t{cusum.perEvent} * x - cusum.perSample;
             if (next >= cusum.threshold)
                 break;
-            a.at(state, static_cast<std::size_t>(std::max<std::int64_t>(0, next))) -= events.pmf(x);
+            a.at(state, static_cast<std::size_t>(std::max<std::int64_t>(0, next)))
+                -= chances[static_cast<std::size_t>(x)];
         }
     }
     const auto runs = solve(std::move(a), std::vector<double>(size, 1.0));

@@ -78,6 +78,8 @@ Result<XmrChart> xmrChart(Rows rows, const ChartOptions& options)
         return tl::unexpected(phases.error());
     XmrChart chart;
     chart.values.phases = std::move(*phases);
+    chart.values.points.reserve(rows.size());
+    chart.ranges.reserve(rows.size());
     for (std::size_t p = 0; p < chart.values.phases.size(); ++p) {
         auto& phase = chart.values.phases[p];
         CRADLEPOST_TRY(setPhase(phase, rows, options));

@@ -88,6 +88,25 @@ void sampling(const std::filesystem::path& folder)
     }
 }
 
+void plans(const std::filesystem::path& folder)
+{
+    Dice dice(6);
+    Family family(folder, "lqasplan", {"good", "poor", "alpha", "beta"});
+    static constexpr std::array<double, 4> risks{0.05, 0.1, 0.2, 0.01};
+    for (int i = 0; i < caseCount; ++i) {
+        const double poor = static_cast<double>(dice.whole(1, 16)) / 20;
+        const double good = std::min(0.99, poor + static_cast<double>(dice.whole(2, 10)) / 20);
+        const double alpha = risks[static_cast<std::size_t>(dice.whole(0, 3))];
+        const double beta = risks[static_cast<std::size_t>(dice.whole(0, 3))];
+        family.begin({text(good), text(poor), text(alpha), text(beta)});
+        const auto plan = *planLqas({.good = good, .poor = poor, .lot = {}}, alpha, beta);
+        family.answer("n", static_cast<double>(plan.rule.n));
+        family.answer("d", static_cast<double>(plan.rule.d));
+        family.answer("good_failed", plan.rule.risks.goodFailed);
+        family.answer("poor_passed", plan.rule.risks.poorPassed);
+    }
+}
+
 void agreement(const std::filesystem::path& folder)
 {
     Dice dice(5);
@@ -128,6 +147,7 @@ void writeCounts(const std::filesystem::path& folder)
     twoProportions(folder);
     rates(folder);
     sampling(folder);
+    plans(folder);
     agreement(folder);
 }
 

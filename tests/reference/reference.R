@@ -57,6 +57,14 @@ write_answers("lqas", list(
   poor_passed = ifelse(finite, phyper(dd - 1, up(lot * poor), lot - up(lot * poor), n, lower.tail = FALSE),
                        pbinom(dd - 1, n, poor, lower.tail = FALSE))))
 
+d <- cases("lqasplan"); good <- num(d$good); poor <- num(d$poor); alpha <- num(d$alpha); beta <- num(d$beta)
+each("lqasplan", nrow(d), function(i) {
+  n <- 1:1200
+  dd <- qbinom(beta[i], n, poor[i], lower.tail = FALSE) + 1 # smallest d that a poor lot reaches rarely enough
+  a <- pbinom(dd - 1, n, good[i]); k <- which(a <= alpha[i])[1]
+  c(n = n[k], d = dd[k], good_failed = a[k], poor_passed = pbinom(dd[k] - 1, n[k], poor[i], lower.tail = FALSE))
+})
+
 # ---- charts
 # Western Electric and Nelson rules once more, by windows instead of counters. On a line (to 1e-9) is not beyond it.
 flags_at <- function(z, i) {
@@ -232,6 +240,14 @@ each("demand", nrow(d), function(i) {
     at_most = tailp(k[i], i, TRUE), stock_out = tailp(k[i], i), empty_shelf = tailp(k[i] - 1, i),
     unmet = sum(rev(tailp(far, i))),
     stock_for = if (nb[i]) qnbinom(service[i], size = size[i], mu = mean_[i]) else qpois(service[i], mean_[i]))
+})
+
+d <- cases("demandfit"); cs <- list_of(d$counts)
+each("demandfit", nrow(d), function(i) {
+  x <- cs[[i]]; m <- mean(x); v <- var(x)
+  # A variance that equals the mean but for rounding has no size either way.
+  c(mean = m, variance = v, size = if (v > m) m^2 / (v - m) else NA,
+    p = pchisq(sum((x - m)^2) / m, length(x) - 1, lower.tail = FALSE))
 })
 
 # ---- trends

@@ -39,6 +39,24 @@ void demands(const std::filesystem::path& folder)
     }
 }
 
+void fits(const std::filesystem::path& folder)
+{
+    Dice dice(43);
+    Family family(folder, "demandfit", {"counts"});
+    for (int i = 0; i < caseCount; ++i) {
+        std::vector<std::int64_t> counts{1};
+        const auto most = dice.chance(0.1) ? 1 : dice.whole(2, 60);
+        for (auto n = dice.whole(1, 60); n > 0; --n)
+            counts.push_back(dice.whole(0, most));
+        family.begin({series(counts)});
+        const auto fit = *fitDemand(counts);
+        family.answer("mean", fit.mean);
+        family.answer("variance", fit.variance);
+        family.answer("size", fit.size);
+        family.answer("p", fit.p);
+    }
+}
+
 void temperatures(const std::filesystem::path& folder)
 {
     Dice dice(41);
@@ -88,6 +106,7 @@ void moves(const std::filesystem::path& folder)
 void writeStock(const std::filesystem::path& folder)
 {
     demands(folder);
+    fits(folder);
     temperatures(folder);
     moves(folder);
 }

@@ -82,7 +82,8 @@ TEST_CASE("decision numbers for a sample of 19 are those of the usual table")
         CHECK(best->risks.goodFailed == near(row.alpha));
         CHECK(best->risks.poorPassed == near(row.beta));
         std::vector<std::int64_t> within;
-        for (const auto& rule : *lqasRules(standard, 19)) {
+        const auto rules = lqasRules(standard, 19);
+        for (const auto& rule : *rules) {
             if (rule.risks.goodFailed <= 0.1 && rule.risks.poorPassed <= 0.1)
                 within.push_back(rule.d);
         }
