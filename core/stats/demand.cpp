@@ -25,7 +25,7 @@ double unmetBySum(Demand demand, std::int64_t stock, double firstTerm)
 {
     double term = firstTerm;
     double sum = 0;
-    for (std::int64_t i = stock + 1; i < stock + 100'000; ++i) {
+    for (std::int64_t i = stock + 1; i < stock + 1'000'000; ++i) {
         const double part = static_cast<double>(i - stock) * term;
         sum += part;
         const double next = static_cast<double>(i);
@@ -37,6 +37,13 @@ double unmetBySum(Demand demand, std::int64_t stock, double firstTerm)
         term *= ratio;
     }
     return sum;
+}
+
+/** About how many steps the upper tail takes to fade. */
+double tailSteps(Demand demand)
+{
+    const double fade = demand.size ? 40 * (1 + demand.mean / *demand.size) : 0;
+    return fade + 12 * std::sqrt(demand.mean) + 100;
 }
 
 template <class Distribution> StockOutlook look(const Distribution& n, std::int64_t stock)
@@ -75,8 +82,9 @@ Result<StockOutlook> outlook(Demand demand, std::int64_t stock)
         next = n.pmf(stock + 1);
         o.unmet = demand.mean * o.emptyShelf - k * o.stockOut;
     }
-    // The closed form loses digits by cancellation once little of the mean is left.
-    if (stock > 0 && o.unmet < 1e-3 * std::max(1.0, demand.mean))
+    // The closed form loses digits by cancellation once little of the mean is left; a sum costs a term for
+    // each step of the tail. Where the tail is that long the cancellation is mild.
+    if (stock > 0 && o.unmet < 1e-2 * std::max(1.0, demand.mean) && tailSteps(demand) < 1e5)
         o.unmet = unmetBySum(demand, stock, next);
     return o;
 }

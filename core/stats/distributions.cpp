@@ -42,6 +42,11 @@ double betaDensity(double a, double b, double x)
     const double value = bm::ibeta_derivative(a, b, x, quiet);
     return value > tiny ? value : bm::ibeta_derivative(a, b, x, wide);
 }
+double gammaDensity(double shape, double x)
+{
+    const double value = bm::gamma_p_derivative(shape, x, quiet);
+    return value > tiny ? value : bm::gamma_p_derivative(shape, x, wide);
+}
 double lowerGamma(double shape, double x)
 {
     const double value = bm::gamma_p(shape, x, quiet);
@@ -185,7 +190,7 @@ double Poisson::pmf(std::int64_t k) const
         return 0;
     if (mean <= 0)
         return k == 0 ? 1 : 0;
-    return k == 0 ? std::exp(-mean) : bm::gamma_p_derivative(real(k + 1), mean, quiet);
+    return k == 0 ? std::exp(-mean) : gammaDensity(real(k + 1), mean);
 }
 
 double Poisson::atMost(std::int64_t k) const

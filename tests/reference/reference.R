@@ -2,6 +2,7 @@
 # reference.R FOLDER: answers the cases with R's own functions (base stats, survival); where R has no function, with
 # the published formula written out again. Reads cases/*.csv, writes r/*.csv as case,field,value; NA: does not exist.
 suppressPackageStartupMessages(library(survival))
+options(warn = -1) # it warns of small counts, which are here on purpose
 folder <- commandArgs(trailingOnly = TRUE)[1]
 
 cases <- function(name) read.csv(file.path(folder, "cases", paste0(name, ".csv")), colClasses = "character")
@@ -21,12 +22,12 @@ each <- function(name, n, f) {
   if (is.null(dim(rows))) rows <- matrix(rows, nrow = 1, dimnames = list(names(f(1)), NULL))
   write_answers(name, setNames(lapply(seq_len(nrow(rows)), function(k) rows[k, ]), rownames(rows)))
 }
-quiet <- suppressWarnings
+
 
 # ---- counts
 d <- cases("proportion"); x <- num(d$x); n <- num(d$n); level <- num(d$level)
 each("proportion", nrow(d), function(i) {
-  w <- quiet(prop.test(x[i], n[i], conf.level = level[i], correct = FALSE))$conf.int
+  w <- prop.test(x[i], n[i], conf.level = level[i], correct = FALSE)$conf.int
   e <- binom.test(x[i], n[i], conf.level = level[i])$conf.int
   u <- binom.test(x[i], n[i], conf.level = level[i], alternative = "less")$conf.int
   # prop.test leaves rounding units beside 0 and 1; the ends are exact there.

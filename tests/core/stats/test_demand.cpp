@@ -53,6 +53,17 @@ TEST_CASE("far tails of nearly Poisson demand keep their digits")
     CHECK(o->unmet == near(4.164417254501198e-14, 1e-12));
 }
 
+TEST_CASE("unmet demand stays right for very large and very spread demand")
+{
+    // Mean of the positive part of a normal difference: sd/sqrt(2 pi) at the mean.
+    const auto large = outlook({.mean = 1e9, .size = {}}, 1'000'000'000);
+    CHECK(large->unmet == near(0.3989422804 * 31622.7766, 1e-4));
+    // An exponential tail of scale mean/size: what is unmet is the chance times the scale, far out.
+    const Demand spread{.mean = 5e5, .size = 1.0};
+    const auto far = outlook(spread, 10'000'000);
+    CHECK(far->unmet == near(far->stockOut * (spread.mean + 1), 1e-6));
+}
+
 TEST_CASE("the stock for a service level equals the reference")
 {
     // R 4.2.2 qpois.
