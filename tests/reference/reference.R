@@ -37,7 +37,7 @@ each("proportion", nrow(d), function(i) {
 
 d <- cases("twoproportions"); x1 <- num(d$x1); n1 <- num(d$n1); x2 <- num(d$x2); n2 <- num(d$n2)
 each("twoproportions", nrow(d), function(i) {
-  test <- quiet(prop.test(c(x1[i], x2[i]), c(n1[i], n2[i]), correct = FALSE))
+  test <- prop.test(c(x1[i], x2[i]), c(n1[i], n2[i]), correct = FALSE)
   f <- fisher.test(matrix(c(x1[i], n1[i] - x1[i], x2[i], n2[i] - x2[i]), 2), conf.int = FALSE)$p.value
   c(pooled_chi2 = unname(test$statistic), pooled_p = test$p.value, fisher_p = f)
 })
@@ -258,7 +258,7 @@ each("trend", nrow(d), function(i) {
   pair <- outer(seq_len(n), seq_len(n), "<")
   dt <- outer(t, t, function(a, b) b - a)[pair]; dv <- outer(v, v, function(a, b) b - a)[pair]
   s <- sum(sign(dt) * sign(dv)); slopes <- sort(dv[dt > 0] / dt[dt > 0]); m <- length(slopes)
-  test <- quiet(cor.test(t, v, method = "kendall", exact = FALSE, continuity = TRUE))
+  test <- cor.test(t, v, method = "kendall", exact = FALSE, continuity = TRUE)
   # cor.test gives z = (|S| - 1)/sqrt(V); from it the variance.
   z <- unname(test$statistic); variance <- if (abs(s) > 1) ((abs(s) - 1) / z)^2 else NA
   exact <- if (n <= 10 && !anyDuplicated(v) && !anyDuplicated(t)) cor.test(t, v, method = "kendall", exact = TRUE)$p.value else NA
@@ -276,7 +276,7 @@ each("trend", nrow(d), function(i) {
 
 d <- cases("trust"); cs <- list_of(d$counts); ss <- list_of(d$seconds)
 each("trust", nrow(d), function(i) {
-  t <- quiet(chisq.test(cs[[i]])); l <- log(ss[[i]]); m <- mad(l)
+  t <- chisq.test(cs[[i]]); l <- log(ss[[i]]); m <- mad(l)
   c(digit_chi2 = unname(t$statistic), digit_p = t$p.value, pace_z_first = if (m > 0) (l[1] - median(l)) / m else NA,
     pace_median = median(l))
 })
