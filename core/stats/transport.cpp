@@ -16,20 +16,22 @@ constexpr std::int64_t mostCost = 1'000'000;
 constexpr std::size_t mostUnits = 400;
 
 using Traits = boost::adjacency_list_traits<boost::vecS, boost::vecS, boost::directedS>;
+// Costs as doubles, exact for all whole sums here: the algorithm adds the distances of vertices out of reach,
+// which overflows in whole numbers and does no harm in these.
 using EdgeProperties = boost::property<boost::edge_capacity_t, std::int64_t,
     boost::property<boost::edge_residual_capacity_t, std::int64_t,
         boost::property<boost::edge_reverse_t, Traits::edge_descriptor,
-            boost::property<boost::edge_weight_t, std::int64_t>>>>;
+            boost::property<boost::edge_weight_t, double>>>>;
 using Network
     = boost::adjacency_list<boost::vecS, boost::vecS, boost::directedS, boost::no_property, EdgeProperties>;
 
 Traits::edge_descriptor addLink(
-    Network& network, std::size_t from, std::size_t to, std::int64_t capacity, std::int64_t cost)
+    Network& network, std::size_t from, std::size_t to, std::int64_t capacity, double cost)
 {
     const auto there = boost::add_edge(from, to, network).first;
     const auto back = boost::add_edge(to, from, network).first;
     const auto set = [&](Traits::edge_descriptor edge, Traits::edge_descriptor reverse, std::int64_t room,
-                         std::int64_t price) {
+                         double price) {
         boost::put(boost::edge_capacity, network, edge, room);
         boost::put(boost::edge_residual_capacity, network, edge, room);
         boost::put(boost::edge_reverse, network, edge, reverse);
@@ -101,7 +103,8 @@ Result<TransportPlan> transport(const TransportProblem& problem)
             const auto& cost = problem.costs[i * takers + j];
             const auto most = std::min(toGive(problem.givers[i]), problem.needs[j]);
             if (cost && most > 0)
-                links.push_back({{.from = i, .to = j}, addLink(network, i, givers + j, most, *cost)});
+                links.push_back({{.from = i, .to = j},
+                    addLink(network, i, givers + j, most, static_cast<double>(*cost))});
         }
     }
     boost::successive_shortest_path_nonnegative_weights(network, source, sink);
