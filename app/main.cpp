@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/command.h"
+#include "app/compute/command.h"
 #include "app/log.h"
 #include "app/paths.h"
 #include "app/window.h"
@@ -7,6 +8,7 @@
 
 #include <CLI/CLI.hpp>
 #include <functional>
+#include <iostream>
 #include <QCoreApplication>
 
 namespace {
@@ -83,8 +85,10 @@ int main(int argc, char** argv)
     app.set_version_flag("--version", "cradlepost " CRADLEPOST_VERSION);
     Arguments args;
     Command command;
+    compute::ComputeRun computation;
     addCommon(app, args.common);
     addCommands(app, args, command);
+    compute::registerComputeCommand(app, computation);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& done) { // --help, --version
@@ -93,5 +97,7 @@ int main(int argc, char** argv)
         app.exit(error);
         return cradlepost::WrongUse;
     }
+    if (computation)
+        return computation(std::cout, std::cerr);
     return command ? runCommand(argc, argv, args, command) : runWindow(argc, argv, args.common);
 }

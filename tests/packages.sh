@@ -1,3 +1,4 @@
 # Debian 12 packages that only the tests need; sourced by tests/run.
 # shellcheck shell=bash
-test_packages=(doctest-dev)
+# R, SciPy and statsmodels are what the statistics are checked against.
+test_packages=(doctest-dev r-base-core r-cran-survival python3-scipy python3-statsmodels)

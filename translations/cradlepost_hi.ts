@@ -75,6 +75,10 @@
         <source>Keep a copy of the file and tell whoever answers for the records.</source>
         <translation>फ़ाइल की कॉपी रखें और रिकॉर्ड के ज़िम्मेदार को बताएँ।</translation>
     </message>
+    <message>
+        <source>These numbers do not give that figure.</source>
+        <translation>इन अंकों से यह आँकड़ा नहीं निकलता।</translation>
+    </message>
 </context>
 <context>
     <name>GapText</name>

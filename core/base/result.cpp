@@ -8,6 +8,8 @@ const char* codeName(ErrorCode code)
     switch (code) {
     case ErrorCode::InvalidArgument:
         return "invalid-argument";
+    case ErrorCode::Undefined:
+        return "undefined";
     case ErrorCode::BadDocument:
         return "bad-document";
     case ErrorCode::NotFound:

@@ -9,6 +9,7 @@ namespace cradlepost {
 /** What kind of thing went wrong; the reader's sentence is made from it in ui/text. */
 enum class ErrorCode {
     InvalidArgument, ///< a value that no caller should pass
+    Undefined, ///< a figure that these data do not define: nothing seen, all equal, none at risk
     BadDocument, ///< a checklist, pack or table that breaks its own rules
     NotFound,
     AlreadyExists, ///< e.g. a second shift round for the same shift

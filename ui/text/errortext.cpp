@@ -30,6 +30,8 @@ QString ErrorText::sentence(const Error& error)
         return tr("This file is no Cradlepost database.");
     case ErrorCode::Forged:
         return tr("A record does not hold: it was changed after it was signed.");
+    case ErrorCode::Undefined:
+        return tr("These numbers do not give that figure.");
     case ErrorCode::Io:
         break;
     }

