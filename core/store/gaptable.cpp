@@ -60,6 +60,8 @@ Gap gapIn(const Statement& row)
     return gap;
 }
 
+int isClosed(const Gap& gap) { return gap.isOpen() ? 0 : 1; }
+
 void bindReason(Statement& statement, const Gap& gap)
 {
     statement.bind(codeName(gap.severity))
@@ -92,10 +94,10 @@ std::vector<Gap> gapsIn(Statement& rows)
 
 void GapTable::insert(const Gap& gap)
 {
-    static const std::string text = "INSERT INTO gap (" + columns
-        + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+    static const std::string text = "INSERT INTO gap (closed, " + columns
+        + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
     Statement statement = m_database.prepare(text);
-    statement.bind(gap.unit).bind(gap.item).bind(gap.nth);
+    statement.bind(isClosed(gap)).bind(gap.unit).bind(gap.item).bind(gap.nth);
     bindReason(statement, gap);
     statement.bind(gap.openedSlot).bind(gap.openedAt).bind(gap.openedBy.station).bind(gap.openedBy.seq);
     bindCourse(statement, gap);
@@ -104,13 +106,22 @@ void GapTable::insert(const Gap& gap)
 
 void GapTable::update(const Gap& gap)
 {
+    if (!gap.isOpen()) {
+        // It moves to the closed ones: another key.
+        m_database.prepare("DELETE FROM gap WHERE unit = ? AND closed IN (0, 1) AND item = ? AND nth = ?")
+            .bind(gap.unit)
+            .bind(gap.item)
+            .bind(gap.nth)
+            .run();
+        insert(gap);
+        return;
+    }
     Statement statement = m_database.prepare(
         "UPDATE gap SET severity = ?, reason = ?, reason_value = ?, reason_limit = ?, reason_part = ?, "
-        "reason_ready_at = ?, found = ?, last_found = ?, closed_slot = ?, closed_at = ?, closed_station = ?, "
-        "closed_seq = ?, closed_as_not_applicable = ?, owner = ?, due = ?, remark = ? "
-        "WHERE unit = ? AND item = ? AND nth = ?");
+        "reason_ready_at = ?, found = ?, last_found = ?, owner = ?, due = ?, remark = ? "
+        "WHERE unit = ? AND closed = 0 AND item = ? AND nth = ?");
     bindReason(statement, gap);
-    bindCourse(statement, gap);
+    statement.bind(gap.found).bind(gap.lastFound).bind(gap.owner).bind(gap.due).bind(gap.remark);
     statement.bind(gap.unit).bind(gap.item).bind(gap.nth).run();
 }
 
@@ -121,28 +132,29 @@ void GapTable::drop(const std::string& unit)
 
 std::vector<Gap> GapTable::open(const std::string& unit) const
 {
-    Statement rows = m_database.prepare(select + "closed_at IS NULL ORDER BY due, item");
+    Statement rows = m_database.prepare(select + "closed = 0 ORDER BY due, item");
     rows.bind(unit);
     return gapsIn(rows);
 }
 
 std::vector<Gap> GapTable::closedSince(const std::string& unit, Instant since) const
 {
-    Statement rows = m_database.prepare(select + "closed_at >= ? ORDER BY closed_at DESC, item, nth DESC");
+    Statement rows = m_database.prepare(
+        select + "closed = 1 AND closed_at >= ? ORDER BY closed_at DESC, item, nth DESC");
     rows.bind(unit).bind(since);
     return gapsIn(rows);
 }
 
 std::vector<Gap> GapTable::ofItem(const std::string& unit, const std::string& item) const
 {
-    Statement rows = m_database.prepare(select + "item = ? ORDER BY nth");
+    Statement rows = m_database.prepare(select + "closed IN (0, 1) AND item = ? ORDER BY nth");
     rows.bind(unit).bind(item);
     return gapsIn(rows);
 }
 
 std::optional<Gap> GapTable::find(const std::string& unit, const std::string& item, int nth) const
 {
-    Statement row = m_database.prepare(select + "item = ? AND nth = ?");
+    Statement row = m_database.prepare(select + "closed IN (0, 1) AND item = ? AND nth = ?");
     row.bind(unit).bind(item).bind(nth);
     if (!row.next())
         return std::nullopt;
@@ -151,7 +163,8 @@ std::optional<Gap> GapTable::find(const std::string& unit, const std::string& it
 
 int GapTable::count(const std::string& unit, const std::string& item) const
 {
-    Statement row = m_database.prepare("SELECT max(nth) FROM gap WHERE unit = ? AND item = ?");
+    Statement row
+        = m_database.prepare("SELECT max(nth) FROM gap WHERE unit = ? AND closed IN (0, 1) AND item = ?");
     row.bind(unit).bind(item);
     return row.next() ? row.number(0) : 0;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/packing.h"
 
+#include <new>
 #include <zlib.h>
 
 namespace cradlepost {
@@ -11,11 +12,24 @@ constexpr std::size_t largest = 8U << 20U; // a few hundred times the largest ch
 
 std::vector<unsigned char> packed(const std::string& text)
 {
-    uLongf size = compressBound(static_cast<uLong>(text.size()));
-    std::vector<unsigned char> bytes(size);
-    compress2(bytes.data(), &size, reinterpret_cast<const Bytef*>(text.data()),
-        static_cast<uLong>(text.size()), Z_BEST_COMPRESSION);
-    bytes.resize(size);
+    // The smallest window that holds the text and small tables: a quarter of a megabyte taken and given back
+    // with every round would cost as much as the rest of the work here.
+    int windowBits = 9;
+    while (windowBits < 15 && (std::size_t{1} << windowBits) < text.size())
+        ++windowBits;
+    constexpr int memoryLevel = 5;
+    z_stream stream{};
+    if (deflateInit2(&stream, Z_DEFAULT_COMPRESSION, Z_DEFLATED, windowBits, memoryLevel, Z_DEFAULT_STRATEGY)
+        != Z_OK)
+        throw std::bad_alloc();
+    std::vector<unsigned char> bytes(deflateBound(&stream, static_cast<uLong>(text.size())));
+    stream.next_in = reinterpret_cast<Bytef*>(const_cast<char*>(text.data())); // zlib only reads it
+    stream.avail_in = static_cast<uInt>(text.size());
+    stream.next_out = bytes.data();
+    stream.avail_out = static_cast<uInt>(bytes.size());
+    deflate(&stream, Z_FINISH); // the bound makes one call enough
+    bytes.resize(stream.total_out);
+    deflateEnd(&stream);
     return bytes;
 }
 

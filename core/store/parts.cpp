@@ -16,6 +16,21 @@ const StationKey& Store::Parts::signingKey()
 RecordId Store::Parts::append(
     const char* kind, const std::string& unit, const Json& body, const std::string& actor)
 {
+    const Record record = enter(kind, unit, body, actor);
+    projector.apply(record, body);
+    return {.station = record.station, .seq = record.seq};
+}
+
+RecordId Store::Parts::append(const std::string& unit, const RoundRecord& round, const std::string& actor)
+{
+    const Record record = enter(recordkind::round, unit, toBody(round), actor);
+    projector.apply(record, round);
+    return {.station = record.station, .seq = record.seq};
+}
+
+Record Store::Parts::enter(
+    const char* kind, const std::string& unit, const Json& body, const std::string& actor)
+{
     need(checkBody(body));
     if (actor.empty() || actor.size() > 64 || !isUtf8(actor))
         refuse(ErrorCode::InvalidArgument, "a record needs to know who made it",
@@ -34,8 +49,7 @@ RecordId Store::Parts::append(
         .prev = tip.hash};
     seal(record, station);
     ledger.insert(record);
-    projector.apply(record, body);
-    return {.station = record.station, .seq = record.seq};
+    return record;
 }
 
 Unit Store::Parts::knownUnit(const std::string& id) const

@@ -27,6 +27,7 @@ struct Store::Parts
 
     /** Seals the record, appends it to the station's chain and projects it. Inside a transaction. */
     RecordId append(const char* kind, const std::string& unit, const Json& body, const std::string& actor);
+    RecordId append(const std::string& unit, const RoundRecord& round, const std::string& actor);
     /** Runs `write` as one transaction. */
     template <class F> auto inTransaction(F&& write)
     {
@@ -47,6 +48,8 @@ struct Store::Parts
             }
         });
     }
+    /** The record sealed and in the ledger, not yet projected. */
+    Record enter(const char* kind, const std::string& unit, const Json& body, const std::string& actor);
     /** The station's key, read or made when it is first needed. */
     const StationKey& signingKey();
     /** Throws NotFound. */

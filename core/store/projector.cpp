@@ -35,7 +35,7 @@ std::vector<PositionReading> measuredIn(const RoundRecord& round)
 const std::vector<ProjectionTable>& projectionTables()
 {
     static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
-        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"gap", 3}, {"gap_action", 4},
+        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"gap", 4}, {"gap_action", 4},
         {"gap_progress", 1}};
     return tables;
 }
@@ -121,7 +121,7 @@ void Projector::applyBody(const Record& record, const Json& body, const Origin& 
     else if (record.kind == recordkind::checklistAdopted)
         applyAdoption(record, body, origin);
     else if (record.kind == recordkind::round)
-        applyRound(record, body, origin);
+        applyRound(record, need(roundFromBody(body)), origin);
     else if (record.kind == recordkind::gapAction)
         m_gaps.take(record.unit, {.origin = origin, .what = need(gapActionFromBody(body))});
 }
@@ -139,9 +139,13 @@ void Projector::applyAdoption(const Record& record, const Json& body, const Orig
         m_gaps.carryAnew(unit);
 }
 
-void Projector::applyRound(const Record& record, const Json& body, const Origin& origin)
+void Projector::apply(const Record& record, const RoundRecord& round)
 {
-    const RoundRecord round = need(roundFromBody(body));
+    applyRound(record, round, originOf(record));
+}
+
+void Projector::applyRound(const Record& record, const RoundRecord& round, const Origin& origin)
+{
     const auto setBack = origin.at - record.madeAt;
     m_rounds.put(record.unit,
         {.slot = round.shift.slot(),

@@ -22,6 +22,8 @@ public:
 
     /** The record must be in the ledger already; `body` is its body. Throws when that cannot be read. */
     void apply(const Record& record, const Json& body);
+    /** The same for a round that was just written: `round` is what its body says. */
+    void apply(const Record& record, const RoundRecord& round);
 
     // A replay of everything: begin, each record of the ledger in the order of its chain, end.
     /** Empties all projections. */
@@ -38,7 +40,7 @@ private:
     Origin originOf(const Record& record);
     void applyBody(const Record& record, const Json& body, const Origin& origin);
     void applyAdoption(const Record& record, const Json& body, const Origin& origin);
-    void applyRound(const Record& record, const Json& body, const Origin& origin);
+    void applyRound(const Record& record, const RoundRecord& round, const Origin& origin);
 
     struct ChainEnd
     {

@@ -10,6 +10,18 @@ namespace cradlepost {
 
 namespace {
 
+/** What roundFromBody would not read again. */
+bool fitsItself(const RoundRecord& round)
+{
+    const auto gaps = std::count(round.outcomes.begin(), round.outcomes.end(), 'g');
+    const bool letters = round.outcomes.find_first_not_of("mgnu") == std::string::npos;
+    const bool counts = 0 <= round.met && round.met <= round.applicable
+        && round.applicable <= static_cast<int>(round.outcomes.size()) && 0 <= round.index
+        && round.index <= 10'000;
+    return letters && counts && static_cast<std::size_t>(gaps) == round.gaps.size()
+        && (round.kind == RoundKind::Recheck) == round.over.has_value();
+}
+
 std::string nameOf(const Shift& shift) { return toIso(shift.date) + '/' + std::to_string(shift.index); }
 
 void checkAgainst(const Checklist& checklist, const RoundRecord& round)
@@ -21,6 +33,9 @@ void checkAgainst(const Checklist& checklist, const RoundRecord& round)
                 + std::to_string(round.answers.size()) + " answers and "
                 + std::to_string(round.seconds.size()) + " times for the " + std::to_string(items)
                 + " items of " + checklist.id + " version " + std::to_string(checklist.version));
+    if (!fitsItself(round))
+        refuse(ErrorCode::InvalidArgument,
+            "round of " + nameOf(round.shift) + ": outcomes, reasons, counts and kind do not fit each other");
     const RoundKind walked = round.kind == RoundKind::Recheck ? RoundKind::Shift : round.kind;
     if (walked != checklist.use)
         refuse(ErrorCode::InvalidArgument,
@@ -61,7 +76,7 @@ Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& ro
         if (round.over && !m_parts->rounds.has(unit, slot, *round.over, RoundKind::Shift))
             refuse(ErrorCode::NotFound,
                 "the round of " + nameOf(round.shift) + " that is re-checked is not there");
-        RecordId id = m_parts->append(recordkind::round, unit, toBody(round), actor);
+        RecordId id = m_parts->append(unit, round, actor);
         m_parts->drafts.drop(unit, round.kind);
         return id;
     });

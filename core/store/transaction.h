@@ -17,7 +17,7 @@ public:
         : m_database(database)
         , m_nested(database.inTransaction())
     {
-        m_database.run(m_nested ? "SAVEPOINT inner_write" : "BEGIN IMMEDIATE");
+        m_database.prepare(m_nested ? "SAVEPOINT inner_write" : "BEGIN IMMEDIATE").run();
     }
     ~Transaction()
     {
@@ -36,7 +36,7 @@ public:
 
     void commit()
     {
-        m_database.run(m_nested ? "RELEASE inner_write" : "COMMIT");
+        m_database.prepare(m_nested ? "RELEASE inner_write" : "COMMIT").run();
         m_done = true;
     }
 

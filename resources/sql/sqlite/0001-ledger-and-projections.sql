@@ -145,8 +145,10 @@ CREATE TABLE round (
     CHECK (readiness BETWEEN 0 AND 10000)
 ) STRICT, WITHOUT ROWID;
 
+-- The open gaps of a unit stand together: a round touches most of them.
 CREATE TABLE gap (
     unit TEXT NOT NULL,
+    closed INTEGER NOT NULL, -- 0 open, 1 closed
     item TEXT NOT NULL,
     nth INTEGER NOT NULL,
     severity TEXT NOT NULL,
@@ -169,12 +171,10 @@ CREATE TABLE gap (
     owner TEXT NOT NULL,
     due INTEGER NOT NULL,
     remark TEXT NOT NULL,
-    PRIMARY KEY (unit, item, nth),
-    CHECK (nth > 0 AND found > 0)
+    PRIMARY KEY (unit, closed, item, nth),
+    CHECK (nth > 0 AND found > 0),
+    CHECK (closed IN (0, 1) AND (closed = 1) = (closed_at IS NOT NULL))
 ) STRICT, WITHOUT ROWID;
-
--- "due" makes the planner prefer it to the primary key, under which the closed gaps stand too.
-CREATE INDEX gap_open ON gap (unit, due) WHERE closed_at IS NULL;
 
 CREATE TABLE gap_action (
     unit TEXT NOT NULL,
