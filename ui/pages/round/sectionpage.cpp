@@ -48,20 +48,28 @@ void SectionPage::addCard(std::size_t position, const CardScene& scene)
         [this, position](const Answer& answer, bool goOn) { take(position, answer, goOn); });
     connect(card, &ItemCard::moveWanted, this,
         [this, position](CardMove move) { Q_EMIT moveWanted(position, move); });
-    // After the layout: the card grows by its help when it is reached.
-    connect(card, &ItemCard::activated, this, [this, card] {
-        QTimer::singleShot(0, this, [this, card = QPointer(card)] {
-            if (card)
-                bringIntoView(card);
-        });
-    });
+    card->installEventFilter(this);
+    connect(card, &ItemCard::activated, this, [this, card] { bringIntoView(card); });
 }
 
-void SectionPage::bringIntoView(QWidget* card)
+bool SectionPage::eventFilter(QObject* watched, QEvent* event)
 {
-    // With the next card in sight one knows what comes.
-    ensureWidgetVisible(
-        card, 0, std::min(card->height() + themeOf(*this).space(Space::Close), viewport()->height() / 4));
+    if (event->type() == QEvent::Resize) {
+        // By its help, a message or the reasons: what it grew by is what one wants to see.
+        if (auto* card = qobject_cast<ItemCard*>(watched); card != nullptr && card->isActive())
+            bringIntoView(card);
+    }
+    return QScrollArea::eventFilter(watched, event);
+}
+
+void SectionPage::bringIntoView(ItemCard* card)
+{
+    // After the layout, and with the next card in sight one knows what comes.
+    QTimer::singleShot(0, this, [this, card = QPointer(card)] {
+        if (card && card->isActive())
+            ensureWidgetVisible(card, 0,
+                std::min(card->height() + themeOf(*this).space(Space::Close), viewport()->height() / 4));
+    });
 }
 
 void SectionPage::take(std::size_t position, const Answer& answer, bool goOn)

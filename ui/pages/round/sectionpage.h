@@ -25,10 +25,13 @@ Q_SIGNALS:
     void answered(std::size_t position, bool goOn);
     void moveWanted(std::size_t position, cradlepost::CardMove move);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void addCard(std::size_t position, const CardScene& scene);
     void take(std::size_t position, const Answer& answer, bool goOn);
-    void bringIntoView(QWidget* card);
+    void bringIntoView(ItemCard* card);
 
     WalkInHand& m_hand;
     std::vector<std::size_t> m_positions;

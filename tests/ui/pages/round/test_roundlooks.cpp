@@ -115,3 +115,20 @@ TEST_CASE("from right to left the sections stand at the right")
     const auto left = [&](QWidget& widget) { return widget.mapTo(bench.page.get(), QPoint()).x(); };
     CHECK(left(bench.find("sectionList")) > left(bench.card("draught")));
 }
+
+TEST_CASE("what a card grows by comes into view")
+{
+    const Look look(Scheme::Light, 2.0, false);
+    RoundBench bench;
+    bench.ward->setActor("AB");
+    bench.page->begin(RoundKind::Shift);
+    settle();
+    ItemCard& card = bench.at("corner-clean");
+    settle();
+    type(QStringLiteral("-"));
+    for (int i = 0; i < 6; ++i)
+        settle();
+    const QWidget* reason = card.findChild<QWidget*>(QStringLiteral("reason-not-known"));
+    REQUIRE(reason != nullptr);
+    CHECK(reason->visibleRegion().boundingRect() == reason->rect());
+}
