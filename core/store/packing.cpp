@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/packing.h"
 
+#include <algorithm>
 #include <new>
 #include <zlib.h>
 
@@ -53,6 +54,15 @@ std::optional<std::string> unpacked(std::span<const unsigned char> bytes)
     const bool whole = step == Z_STREAM_END && stream.avail_in == 0;
     inflateEnd(&stream);
     return whole ? std::optional(std::move(text)) : std::nullopt;
+}
+
+std::optional<std::string> unpackedExactly(std::span<const unsigned char> bytes)
+{
+    auto text = unpacked(bytes);
+    if (!text)
+        return std::nullopt;
+    const auto again = packed(*text);
+    return std::equal(again.begin(), again.end(), bytes.begin(), bytes.end()) ? text : std::nullopt;
 }
 
 }

@@ -101,7 +101,7 @@ std::optional<std::string> roomFault(const std::string& from, const Include& inc
     const auto there = floors().find(to);
     if (there == floors().end())
         return "includes '" + include.target + "' from a folder that has no floor";
-    const bool isNeighbour = from == "core/gap" && to == "core/round";
+    const bool isNeighbour = (from == "core/gap" && to == "core/round") || (from == "core/stats" && to == "core/base");
     if (there->second >= floors().at(from) && !isNeighbour)
         return "includes '" + include.target + "' against the floors";
     return std::nullopt;

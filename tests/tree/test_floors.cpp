@@ -41,6 +41,9 @@ TEST_CASE("every source of core has its mirror in the tests, or a reason")
             {"core/base/result.cpp", "one table of names"},
             {"core/checklist/objectreader.cpp",
                 "seen through the readers that use it: test_reader, test_rulereader"},
+            {"core/stats/check.cpp", "refusals of the methods that use it, each tested there"},
+            {"core/stats/controlchart.cpp", "what the charts share: test_pchart, test_uchart, test_xmrchart"},
+            {"core/stats/linear.cpp", "solves for run lengths and log-rank, tested there"},
             {"core/store/", "one contract suite for the store as a whole"}});
     for (const std::string& fault : faults)
         FAIL_CHECK(fault);
