@@ -97,7 +97,7 @@ ActionRow ShiftText::rowOf(const Reason& reason) const
     const auto gap = std::find_if(
         m_view.gaps.begin(), m_view.gaps.end(), [&](const Gap& g) { return g.item == reason.item; });
     row.who = gap != m_view.gaps.end() && !gap->owner.empty() ? qs(gap->owner) : tr("nobody yet");
-    if (reason.readyAt) {
+    if (reason.readyAt && *reason.readyAt > m_now) {
         row.who = tr("runs by itself");
         setDue(row, *reason.readyAt);
     } else if (gap != m_view.gaps.end()) {
