@@ -27,7 +27,7 @@ Record recordIn(const Statement& row)
         .kind = row.text(3),
         .madeAt = row.time(4),
         .actor = row.text(5),
-        .body = unpackedExactly(row.blob(6)).value_or(""),
+        .body = bodyIn(row, 6).value_or(""),
         .prev = row.bytes<32>(7),
         .hash = row.bytes<32>(8),
         .signature = row.bytes<64>(9)};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/packing.h"
 
-#include <algorithm>
+#include <cstdint>
 #include <new>
 #include <zlib.h>
 
@@ -9,6 +9,12 @@ namespace cradlepost {
 
 namespace {
 constexpr std::size_t largest = 8U << 20U; // a few hundred times the largest checklist
+constexpr std::size_t sumBytes = 4;
+
+std::uint32_t sumOf(std::span<const unsigned char> bytes)
+{
+    return static_cast<std::uint32_t>(crc32(0, bytes.data(), static_cast<uInt>(bytes.size())));
+}
 }
 
 std::vector<unsigned char> packed(const std::string& text)
@@ -31,11 +37,22 @@ std::vector<unsigned char> packed(const std::string& text)
     deflate(&stream, Z_FINISH); // the bound makes one call enough
     bytes.resize(stream.total_out);
     deflateEnd(&stream);
+    const std::uint32_t sum = sumOf(bytes);
+    for (const int shift : {24, 16, 8, 0})
+        bytes.push_back(static_cast<unsigned char>(sum >> shift));
     return bytes;
 }
 
 std::optional<std::string> unpacked(std::span<const unsigned char> bytes)
 {
+    if (bytes.size() < sumBytes)
+        return std::nullopt;
+    std::uint32_t sum = 0;
+    for (const unsigned char byte : bytes.last(sumBytes))
+        sum = sum << 8 | byte;
+    bytes = bytes.first(bytes.size() - sumBytes);
+    if (sumOf(bytes) != sum)
+        return std::nullopt;
     z_stream stream{};
     if (inflateInit(&stream) != Z_OK)
         return std::nullopt;
@@ -54,15 +71,6 @@ std::optional<std::string> unpacked(std::span<const unsigned char> bytes)
     const bool whole = step == Z_STREAM_END && stream.avail_in == 0;
     inflateEnd(&stream);
     return whole ? std::optional(std::move(text)) : std::nullopt;
-}
-
-std::optional<std::string> unpackedExactly(std::span<const unsigned char> bytes)
-{
-    auto text = unpacked(bytes);
-    if (!text)
-        return std::nullopt;
-    const auto again = packed(*text);
-    return std::equal(again.begin(), again.end(), bytes.begin(), bytes.end()) ? text : std::nullopt;
 }
 
 }

@@ -8,15 +8,14 @@
 
 namespace cradlepost {
 
-/** The text compressed (zlib, RFC 1950): a round to about a third. */
+/** The text compressed (zlib, RFC 1950: a round to about a third), then the CRC-32 of those bytes, high byte
+ * first. */
 std::vector<unsigned char> packed(const std::string& text);
-/** The text again; nothing when the bytes are not such a text, or one above 8 MiB. */
-std::optional<std::string> unpacked(std::span<const unsigned char> bytes);
-
 /**
- * The same, and nothing either when packed() would write other bytes: some bits of RFC 1951 mean nothing to the
- * reader (they fill up a byte, or name a code that is not used), and turning one must not go unseen.
+ * The text again; nothing when the bytes are not such a text to the last bit, or one above 8 MiB. The CRC-32
+ * is there because some bits of a compressed text mean nothing to its reader, and turning one must not go
+ * unseen. It does not matter which version of zlib wrote it.
  */
-std::optional<std::string> unpackedExactly(std::span<const unsigned char> bytes);
+std::optional<std::string> unpacked(std::span<const unsigned char> bytes);
 
 }

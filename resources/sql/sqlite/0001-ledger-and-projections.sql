@@ -12,7 +12,8 @@ CREATE TABLE station (
 ) STRICT;
 
 -- Rows of almost a kilobyte: an ordinary table, since WITHOUT ROWID would move them to overflow pages.
--- "body" is canonical JSON (RFC 8785), compressed (zlib, RFC 1950): a third of the size.
+-- "body" is canonical JSON (RFC 8785), compressed (zlib, RFC 1950; then its CRC-32): a
+-- third of the size.
 CREATE TABLE record (
     station TEXT NOT NULL REFERENCES station (station),
     seq INTEGER NOT NULL,

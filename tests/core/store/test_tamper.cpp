@@ -34,15 +34,6 @@ void liveAFortnight(Ward& ward)
     must(ward.store->saveDraft(ward.round(20).draft()));
 }
 
-/** What all records say: verify has held each text against its hash. */
-std::vector<Hash> hashesOf(const std::string& path)
-{
-    std::vector<Hash> hashes;
-    Database database(path, Database::Access::ReadOnly);
-    LedgerTable(database).forEach([&](const Record& record) { hashes.push_back(hashOf(record)); });
-    return hashes;
-}
-
 /** The name of a row begins with that of its table, and a record is only ever named as record or station. */
 bool names(const Fault& fault, std::string table)
 {
@@ -179,7 +170,6 @@ TEST_CASE("one bit turned at 200 places of the file is found each time and never
     }
     const auto cells = cellsOf(path);
     REQUIRE(cells.size() > 80);
-    const auto hashes = hashesOf(path);
     std::mt19937 random(13);
     int found = 0;
     for (int i = 0; i < 200; ++i) {
