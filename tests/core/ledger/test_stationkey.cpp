@@ -19,6 +19,8 @@ namespace {
 std::vector<unsigned char> fromHex(std::string_view hex)
 {
     std::vector<unsigned char> bytes(hex.size() / 2);
+    if (hex.empty())
+        return bytes;
     REQUIRE(
         sodium_hex2bin(bytes.data(), bytes.size(), hex.data(), hex.size(), nullptr, nullptr, nullptr) == 0);
     return bytes;
