@@ -2,6 +2,7 @@
 #include "app/compute/command.h"
 
 #include "app/compute/compute.h"
+#include "app/exitcode.h"
 
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
@@ -46,8 +47,8 @@ Result<std::string> readAll(const std::string& path)
 
 int codeOf(const Error& error)
 {
-    return error.code == ErrorCode::InvalidArgument || error.code == ErrorCode::NotFound ? exitWrongUse
-                                                                                         : exitFault;
+    return error.code == ErrorCode::InvalidArgument || error.code == ErrorCode::NotFound ? WrongUse
+                                                                                         : Failed;
 }
 
 int report(const Error& error, const std::string& what, std::ostream& err)
@@ -73,7 +74,7 @@ int run(const Method& method, const Request& request, std::ostream& out, std::os
     if (!answer)
         return report(answer.error(), request.path, err);
     out << (request.json ? toJsonLine(*answer) : toPlainText(*answer));
-    return out.good() ? exitDone : exitFault;
+    return out.good() ? Done : Failed;
 }
 
 /** Only options are listed by CLI11; columns, members and example are ours. */

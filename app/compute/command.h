@@ -7,13 +7,8 @@
 
 namespace cradlepost::compute {
 
-/** Exit codes of the command line. */
-inline constexpr int exitDone = 0;
-inline constexpr int exitFault = 1; ///< the table is at fault, or the figure does not exist for it
-inline constexpr int exitWrongUse = 2;
-
-/** Runs what was asked for: the answer goes to the first stream, one line on a fault to the second; the exit
- * code. */
+/** Runs what was asked for: the answer goes to the first stream, one line on a fault to the second; returns
+ * an ExitCode: Failed when the table is at fault or the figure does not exist for it. */
 using ComputeRun = std::function<int(std::ostream& out, std::ostream& err)>;
 
 /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/compute/command.h"
 
+#include "app/exitcode.h"
+
 #include "app/compute/compute.h"
 
 #include <CLI/CLI.hpp>
@@ -35,7 +37,7 @@ Outcome runLine(const std::string& line)
         return {app.exit(done, out, err), out.str(), err.str()};
     } catch (const CLI::ParseError& error) {
         app.exit(error, out, err);
-        return {exitWrongUse, out.str(), err.str()};
+        return {WrongUse, out.str(), err.str()};
     }
     REQUIRE(chosen);
     const int code = chosen(out, err);
@@ -66,11 +68,11 @@ TEST_CASE("compute answers a table as text and as JSON")
 {
     const TableFile file("x,n\n81,263\n");
     const auto text = runLine("compute wilson --in " + file.path());
-    CHECK(text.code == exitDone);
+    CHECK(text.code == Done);
     CHECK(text.out.find("method: wilson\nlevel: 0.95\nrows:\n") == 0);
     CHECK(text.err.empty());
     const auto json = runLine("compute wilson --json --level 0.9 --in " + file.path());
-    CHECK(json.code == exitDone);
+    CHECK(json.code == Done);
     const auto parsed = parseJson(json.out);
     REQUIRE(parsed);
     CHECK(std::get<double>(parsed->find("level")->value) == 0.9);
@@ -80,7 +82,7 @@ TEST_CASE("compute says where a table is at fault and ends with 1")
 {
     const TableFile file("x,n\n81,263\n7,five\n");
     const auto outcome = runLine("compute p-chart --in " + file.path());
-    CHECK(outcome.code == exitFault);
+    CHECK(outcome.code == Failed);
     CHECK(outcome.out.empty());
     CHECK(outcome.err.find("line 3, column 3: (n) 'five' is not a count") != std::string::npos);
     CHECK(outcome.err.find(file.path()) == 0);
@@ -89,24 +91,24 @@ TEST_CASE("compute says where a table is at fault and ends with 1")
 TEST_CASE("wrong use ends with 2")
 {
     const TableFile file("x,n\n1,2\n");
-    CHECK(runLine("compute wilson --level 2 --in " + file.path()).code == exitWrongUse);
-    CHECK(runLine("compute p-chart --rules none --in " + file.path()).code == exitWrongUse);
-    CHECK(runLine("compute wilson --in /does/not/exist.csv").code == exitWrongUse);
-    CHECK(runLine("compute wilson").code == exitWrongUse);
-    CHECK(runLine("compute tea-leaves --in " + file.path()).code == exitWrongUse);
-    CHECK(runLine("compute").code == exitWrongUse);
-    CHECK(runLine("compute wilson --colour red --in " + file.path()).code == exitWrongUse);
-    CHECK(runLine("compute wilson --in /").code != exitDone);
+    CHECK(runLine("compute wilson --level 2 --in " + file.path()).code == WrongUse);
+    CHECK(runLine("compute p-chart --rules none --in " + file.path()).code == WrongUse);
+    CHECK(runLine("compute wilson --in /does/not/exist.csv").code == WrongUse);
+    CHECK(runLine("compute wilson").code == WrongUse);
+    CHECK(runLine("compute tea-leaves --in " + file.path()).code == WrongUse);
+    CHECK(runLine("compute").code == WrongUse);
+    CHECK(runLine("compute wilson --colour red --in " + file.path()).code == WrongUse);
+    CHECK(runLine("compute wilson --in /").code != Done);
 }
 
 TEST_CASE("help lists the methods and shows each one's columns and example")
 {
     const auto all = runLine("compute --help");
-    CHECK(all.code == exitDone);
+    CHECK(all.code == Done);
     for (const auto& method : methods()) {
         CHECK(all.out.find(method.name) != std::string::npos);
         const auto one = runLine("compute " + method.name + " --help");
-        CHECK(one.code == exitDone);
+        CHECK(one.code == Done);
         CHECK(one.out.find("Columns of the table:") != std::string::npos);
         CHECK(one.out.find(method.example) != std::string::npos);
     }

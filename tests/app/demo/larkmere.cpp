@@ -2,24 +2,10 @@
 #include "larkmere.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <doctest/doctest.h>
 #include <numeric>
 
 using namespace cradlepost;
-
-TemporaryFolder::TemporaryFolder()
-{
-    std::string name = (std::filesystem::temp_directory_path() / "larkmere-XXXXXX").string();
-    REQUIRE(mkdtemp(name.data()) != nullptr);
-    m_path = name;
-}
-
-TemporaryFolder::~TemporaryFolder()
-{
-    std::error_code error;
-    std::filesystem::remove_all(m_path, error);
-}
 
 Larkmere::Larkmere()
     : m_clock(writtenAt)

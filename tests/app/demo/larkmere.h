@@ -3,29 +3,15 @@
 
 #include "app/demo/demo.h"
 #include "app/demo/story.h"
+#include "tests/support/builders.h"
 
 #include <algorithm>
-#include <filesystem>
 
 using cradlepost::demo::Span;
 
 /** 24 November 2026, 14:12 UTC: 19:42 in Larkmere, an evening shift. */
 inline constexpr cradlepost::Instant writtenAt = std::chrono::sys_days(std::chrono::year(2026) / 11 / 24)
     + std::chrono::hours(14) + std::chrono::minutes(12);
-
-/** A folder that goes away with it. */
-class TemporaryFolder
-{
-public:
-    TemporaryFolder();
-    ~TemporaryFolder();
-    TemporaryFolder(const TemporaryFolder&) = delete;
-    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
-    [[nodiscard]] std::string file(const std::string& name) const { return (m_path / name).string(); }
-
-private:
-    std::filesystem::path m_path;
-};
 
 /** The whole demo, written once for all tests, and plain counts of it. */
 class Larkmere
@@ -51,7 +37,7 @@ public:
 private:
     Larkmere();
 
-    TemporaryFolder m_folder;
+    cradlepost::test::TempDir m_folder;
     cradlepost::FixedClock m_clock;
     cradlepost::DemoWritten m_written;
     std::unique_ptr<cradlepost::Store> m_store;

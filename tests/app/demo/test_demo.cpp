@@ -162,7 +162,7 @@ TEST_CASE("some other units have done the round of this shift and some have not"
 
 TEST_CASE("the same moment gives the same records, and every one of them verifies")
 {
-    const TemporaryFolder folder;
+    const cradlepost::test::TempDir folder;
     const auto first = writeDemo(folder.file("first.sqlite"), writtenAt, 1);
     const auto second = writeDemo(folder.file("second.sqlite"), writtenAt, 1);
     REQUIRE(first);
@@ -186,7 +186,7 @@ TEST_CASE("the same moment gives the same records, and every one of them verifie
 
 TEST_CASE("Sorrel Hill is the same right after a shift has begun")
 {
-    const TemporaryFolder folder;
+    const cradlepost::test::TempDir folder;
     const Instant justBegun = writtenAt - std::chrono::hours(4) - std::chrono::minutes(39); // 15:03 there
     REQUIRE(writeDemo(folder.file("early.sqlite"), justBegun, 1));
     const FixedClock clock(justBegun);
@@ -203,7 +203,7 @@ TEST_CASE("Sorrel Hill is the same right after a shift has begun")
 
 TEST_CASE("a file that is there is left alone")
 {
-    const TemporaryFolder folder;
+    const cradlepost::test::TempDir folder;
     const std::string file = folder.file("mine.sqlite");
     std::ofstream(file) << "mine";
     const auto written = writeDemo(file, writtenAt, 1);
@@ -216,7 +216,7 @@ TEST_CASE("a file that is there is left alone")
 
 TEST_CASE("a folder that is not there is an error, and no file is left")
 {
-    const TemporaryFolder folder;
+    const cradlepost::test::TempDir folder;
     CHECK_FALSE(writeDemo(folder.file("none/demo.sqlite"), writtenAt, 1));
     CHECK_FALSE(std::filesystem::exists(folder.file("none")));
 }

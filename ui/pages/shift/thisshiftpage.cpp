@@ -169,7 +169,6 @@ void ThisShiftPage::resizeEvent(QResizeEvent* event)
     const Theme& theme = themeOf(*this);
     const bool beside = width() >= theme.px(sideBySideWidth);
     m_top->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    m_factColumn->setDirection(QBoxLayout::TopToBottom);
     m_factHolder->setMinimumWidth(beside ? theme.px(factColumnWidth) : 0);
     m_factHolder->setMaximumWidth(beside ? theme.px(factColumnWidth) : QWIDGETSIZE_MAX);
     QWidget::resizeEvent(event);
