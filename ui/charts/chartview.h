@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "ui/charts/chartsaving.h"
+#include "ui/widgets/sheet.h"
+
+class QPushButton;
+class QStackedLayout;
+
+namespace cradlepost {
+
+class ChartCanvas;
+class ChartTableView;
+class WrapLabel;
+
+/// The sheet that a chart lies on: what was found, the chart or the table behind it, n and the rule of its
+/// limits in small print. T turns the chart over to its table and back.
+class ChartView : public Sheet
+{
+    Q_OBJECT
+public:
+    explicit ChartView(QWidget* parent = nullptr);
+
+    const ChartContent& content() const { return m_content; }
+    void setContent(const ChartContent& content);
+
+    ChartCanvas& canvas() { return *m_canvas; }
+
+    bool showsTable() const;
+    void showTable(bool table);
+
+    /// Saves as it is shown; a failure is also said in the chart's last line.
+    Result<void> saveTo(const QString& path);
+
+Q_SIGNALS:
+    void turned(bool toTable);
+    void saved(const QString& path);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void askAndSave();
+    void nameIt();
+
+    ChartContent m_content;
+    ChartCanvas* m_canvas;
+    ChartTableView* m_table;
+    WrapLabel* m_smallPrint;
+    WrapLabel* m_trouble;
+    QPushButton* m_turn;
+    QPushButton* m_save;
+};
+
+}
