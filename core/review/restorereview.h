@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/review/selection.h"
+#include "core/stats/logrank.h"
+
+namespace cradlepost {
+
+struct RestoreGroup
+{
+    std::optional<Severity> severity; ///< none: all gaps
+    std::vector<stats::Duration> durations; ///< hours
+    std::optional<stats::SurvivalCurve> curve; ///< hours; none without gaps
+    std::int64_t mended = 0;
+    std::int64_t open = 0; ///< at the end of the span
+};
+
+/** Time from when a round found a gap until one found it met again. */
+struct RestoreReview
+{
+    RestoreGroup all;
+    std::vector<RestoreGroup> bySeverity; ///< critical, major, minor
+    std::optional<stats::LogRank> test; ///< of the severities
+    std::optional<CannotSay> why; ///< no curve, or no median: see curve->median
+    std::int64_t carriedIn = 0; ///< open when the span began: left out, their beginning lies before it
+};
+
+/**
+ * Gaps that opened in the span; those not mended at its end (or now) are censored there, and so are those
+ * closed because the item no longer applies. Median with its limits: see stats::kaplanMeier.
+ */
+RestoreReview restoreReview(const Selection& selection);
+
+}

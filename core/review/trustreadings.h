@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/review/selection.h"
+#include "core/stats/terminaldigit.h"
+
+namespace cradlepost {
+
+/** Do the readings of one item look rounded, or never vary? */
+struct TrustReading
+{
+    std::size_t item = 0; ///< position in MonthReview::items
+    std::int64_t n = 0;
+    Decimal step; ///< of the instrument
+    /** Readings on a multiple of five steps (".0" and ".5" of a thermometer); one in five by chance. */
+    Share onFives;
+    bool rounded = false; ///< far more than one in five
+    std::optional<CannotSay> whyFives; ///< TooFew; NoSpread: the readings lie within fewer than five steps
+    std::optional<stats::DigitPreference> digits; ///< last digits, where the readings span ten steps or more
+    std::int64_t different = 0; ///< values that came up
+    int longestRun = 0; ///< equal readings in a row
+    bool neverVaries = false; ///< one value only, in twenty readings or more, though it varied before
+};
+
+std::vector<TrustReading> trustReadings(const Selection& selection);
+
+}
