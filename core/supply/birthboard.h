@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/json.h"
-#include "core/supply/fact.h"
+#include "core/supply/recorded.h"
 
 #include <map>
 
@@ -49,7 +49,7 @@ struct BirthSpan
 };
 
 /** All that ever stood on the board, in order of `from`. What is done or cancelled does not come back. */
-std::vector<BirthSpan> foldBirths(std::vector<Fact<BirthEvent>> events);
+std::vector<BirthSpan> foldBirths(std::vector<Recorded<BirthEvent>> events);
 /** On the board at `t`, the first expected first; an overdue one stays until it is done or cancelled. */
 std::vector<ExpectedBirth> expectedAt(const std::vector<BirthSpan>& board, Instant t);
 

@@ -6,11 +6,14 @@
 #include "core/base/json.h"
 
 #include <set>
+#include <vector>
 
 namespace cradlepost {
 
 /** Code points of a UTF-8 text, not bytes: a letter of Devanagari takes three. */
 std::size_t characterCount(std::string_view utf8);
+/** 1 to `most` characters, no control characters, not blank: what BodyReader::text takes. */
+bool isPlainText(const std::string& text, std::size_t most);
 
 /**
  * Reads the members of one record body strictly. A member that is absent, of the wrong type, out of range or
@@ -39,6 +42,8 @@ public:
     std::vector<std::string> ids(std::string_view member, std::size_t most);
     /** 1 to `most` objects; none when the member is absent. */
     const Json::Array& list(std::string_view member, std::size_t most);
+    /** The member itself, or null: for a part that has a reader of its own. */
+    const Json& part(std::string_view member);
     /** One of the codes that `read` knows. */
     template <class Read> auto code(std::string_view member, Read read)
     {
@@ -50,6 +55,8 @@ public:
 
     /** Keeps the first fault only. */
     void fault(const std::string& member, const std::string& what);
+    /** Takes over the fault of a part, if it has one. */
+    void adopt(const Result<void>& inner);
     /**
      * The first fault; else NewerSchema when the body has a member that nobody asked for: what it says is not
      * dropped in silence.

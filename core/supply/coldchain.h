@@ -23,9 +23,9 @@ enum class ExcursionKind {
 };
 
 enum class AlarmState {
-    None, ///< too short for an alarm, whatever happened between the readings
+    None, ///< too short for an alarm, whatever happened between the readings; or this kind has no alarm
     Possible, ///< between the readings it may have lasted long enough
-    Reached, ///< the readings alone show it
+    Reached, ///< it lasted so long between readings that all lie outside
 };
 
 /** A stretch outside the limits, as far as readings can tell. */
@@ -34,7 +34,7 @@ struct Excursion
     ExcursionKind kind = ExcursionKind::TooWarm;
     Instant first; ///< first reading that shows it
     Instant last; ///< last reading that shows it
-    Instant notBefore; ///< last good reading before, or `first` when there is none
+    std::optional<Instant> notBefore; ///< last good reading before; none: nobody had read it before
     Instant notAfter; ///< first good reading after; while none is there, the end of the stretch looked at
     Decimal worst; ///< furthest reading, kept extremes included
     AlarmState alarm = AlarmState::None;
@@ -43,8 +43,8 @@ struct Excursion
 
     /** At least: from the first reading outside to the last. */
     [[nodiscard]] std::chrono::minutes atLeast() const;
-    /** At most: from the good reading before to the good one after. */
-    [[nodiscard]] std::chrono::minutes atMost() const;
+    /** At most: from the good reading before to the good one after; none when there is no bound. */
+    [[nodiscard]] std::optional<std::chrono::minutes> atMost() const;
 };
 
 /**
@@ -55,13 +55,14 @@ struct Excursion
 std::vector<Excursion> excursionsOf(std::vector<FridgeReading> readings, const std::string& fridge,
     Instant now, const ColdChainRules& rules = {});
 
-/** Minutes above and below, at least and at most, over all excursions; frost counts as cold once. */
+/** Minutes above and below over all excursions; what has no bound has no longest time. Frost counts as cold
+ * once. */
 struct OutsideTime
 {
     std::chrono::minutes warmAtLeast{0};
-    std::chrono::minutes warmAtMost{0};
+    std::optional<std::chrono::minutes> warmAtMost{std::chrono::minutes(0)};
     std::chrono::minutes coldAtLeast{0};
-    std::chrono::minutes coldAtMost{0};
+    std::optional<std::chrono::minutes> coldAtMost{std::chrono::minutes(0)};
     bool operator==(const OutsideTime&) const = default;
 };
 OutsideTime outsideTime(const std::vector<Excursion>& excursions);
@@ -107,7 +108,7 @@ struct LotInside
 };
 
 /** Lots of the items kept in that fridge which were inside for any part of the excursion at its longest. */
-std::vector<LotInside> lotsInside(const std::vector<Fact<StockMovement>>& movements,
+std::vector<LotInside> lotsInside(const std::vector<Recorded<StockMovement>>& movements,
     const std::vector<StockItem>& items, const std::string& fridge, const Excursion& excursion,
     const TimeZone& zone);
 

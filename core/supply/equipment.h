@@ -3,7 +3,7 @@
 
 #include "core/base/decimal.h"
 #include "core/base/json.h"
-#include "core/supply/fact.h"
+#include "core/supply/recorded.h"
 
 namespace cradlepost {
 

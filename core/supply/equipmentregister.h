@@ -46,7 +46,7 @@ struct EquipmentRegister
 };
 
 /** The register of all these events in the order in which they happened, whatever order they are given in. */
-EquipmentRegister foldEquipment(std::vector<Fact<EquipmentEvent>> events);
+EquipmentRegister foldEquipment(std::vector<Recorded<EquipmentEvent>> events);
 
 enum class UpkeepKind { Service, Calibration };
 

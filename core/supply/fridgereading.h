@@ -4,7 +4,7 @@
 #include "core/base/calendar.h"
 #include "core/base/decimal.h"
 #include "core/base/json.h"
-#include "core/supply/fact.h"
+#include "core/supply/recorded.h"
 
 namespace cradlepost {
 

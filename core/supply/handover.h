@@ -103,6 +103,8 @@ struct HandoverTaken
     bool operator==(const HandoverTaken&) const = default;
 };
 
+Result<void> checkGiven(const HandoverGiven& given);
+Result<void> checkTaken(const HandoverTaken& taken);
 Json toBody(const HandoverGiven& given);
 Json toBody(const HandoverTaken& taken);
 Result<HandoverGiven> handoverGivenFromBody(const Json& body);

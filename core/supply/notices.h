@@ -60,6 +60,7 @@ struct NoticeInput
     std::map<std::string, ReadingSlot> fridges; ///< by fridge: the reading that is due
     std::vector<UpkeepDue> upkeep;
     std::chrono::minutes birthNear{120}; ///< a birth is near from so long before it
+    std::chrono::minutes switchOnAhead{15}; ///< "switch on" is said so long before the latest moment
     std::chrono::minutes readyFor{15}; ///< how long "ready" is news
 };
 

@@ -67,16 +67,16 @@ using StockBook = std::map<std::string, ItemBook>; ///< by item id
  * Lays one movement over the book; `day` is its local day. The book is never below 0 and never refuses: what
  * is recorded has happened. What goes out without a lot takes what is in date, first to expire first (for
  * ExpiredRemoved: what is past its day); with a lot number or date it takes from the lots that fit, in date
- * or not. What the book does not hold becomes a Shortfall. A count names a lot, a date, or neither for the
- * whole item; fewer pieces leave first to expire first, more go to the lot that fits, or to the lot as named
- * when none or several fit or when nothing was named.
+ * or not. What the book does not hold becomes a Shortfall. A count says what it was of; fewer pieces leave
+ * first to expire first, more go to the one lot of that date that was counted, else to the lot as named,
+ * which for a count of the whole item is one without a date.
  */
-void apply(StockBook& book, const Fact<StockMovement>& movement, Date day);
+void apply(StockBook& book, const Recorded<StockMovement>& movement, Date day);
 
 /** The book of all these movements in the order in which they happened, whatever order they are given in. */
-StockBook foldStock(std::vector<Fact<StockMovement>> movements, const TimeZone& zone);
+StockBook foldStock(std::vector<Recorded<StockMovement>> movements, const TimeZone& zone);
 /** The book just after `until`. */
-StockBook foldStockUntil(std::vector<Fact<StockMovement>> movements, const TimeZone& zone, Instant until);
+StockBook foldStockUntil(std::vector<Recorded<StockMovement>> movements, const TimeZone& zone, Instant until);
 
 /**
  * Whether a person may enter `movement` now: it is sound, the item is known and not retired, an expiring item

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/supply/fact.h"
+#include "core/supply/recorded.h"
 #include "core/supply/stockitem.h"
 
 #include "core/base/calendar.h"
@@ -29,6 +29,13 @@ enum class MovementReason {
     NotKnown,
 };
 
+/** What a count was of. */
+enum class CountScope {
+    Everything, ///< all of the item: neither lot nor date is named
+    OneDate, ///< the lots of one date, or all without a date; no lot is named
+    OneLot, ///< the lot of exactly this number and date, either of which may be none
+};
+
 /** One change of the shelf. The body of a `stock` record. */
 struct StockMovement
 {
@@ -39,6 +46,7 @@ struct StockMovement
     std::string lot; ///< number; empty when not known, and for going out when any will do
     std::optional<Date> expiry; ///< last day of use
     MovementReason reason = MovementReason::None; ///< wastage and count corrections have one
+    CountScope scope = CountScope::Everything; ///< of a count correction
     std::string counterpart; ///< of a transfer: the other unit or kit; may be empty
     bool operator==(const StockMovement&) const = default;
 };
@@ -54,7 +62,9 @@ Result<StockMovement> stockMovementFromBody(const Json& body);
 
 const char* codeName(MovementKind kind);
 const char* codeName(MovementReason reason);
+const char* codeName(CountScope scope);
 std::optional<MovementKind> movementKindFromCode(std::string_view code);
 std::optional<MovementReason> movementReasonFromCode(std::string_view code);
+std::optional<CountScope> countScopeFromCode(std::string_view code);
 
 }

@@ -17,8 +17,8 @@ struct MonthUse
 
 /** `count` months from `first` on, of one item, from its movements. Days before the first movement are not
  * out. */
-std::vector<MonthUse> useByMonth(const std::vector<Fact<StockMovement>>& movements, const std::string& item,
-    const TimeZone& zone, std::chrono::year_month first, int count);
+std::vector<MonthUse> useByMonth(const std::vector<Recorded<StockMovement>>& movements,
+    const std::string& item, const TimeZone& zone, std::chrono::year_month first, int count);
 
 /**
  * Average monthly consumption as if there had always been stock: used / (months - days out / 30.5). Source:

@@ -31,7 +31,7 @@ struct WarmerRun
 };
 
 /** Runs by device and time. Switching on what is on changes nothing: its time counts from the first. */
-std::vector<WarmerRun> foldWarmers(std::vector<Fact<WarmerSwitch>> events);
+std::vector<WarmerRun> foldWarmers(std::vector<Recorded<WarmerSwitch>> events);
 
 enum class WarmerState { Off, Warming, Ready };
 
@@ -49,12 +49,12 @@ struct WarmerStanding
 WarmerStanding warmerAt(const std::vector<WarmerRun>& runs, const std::string& device, Instant now,
     std::chrono::minutes warmUp = usualWarmUp);
 
-/** A warmer that went off while a birth was expected within `before`, and was still off at `now`. */
+/** A warmer that went off although a birth was near, is off still, and the birth is still to come. */
 struct OffTooSoon
 {
     std::string device;
     Instant off;
-    std::string birth; ///< the next one expected then
+    std::string birth; ///< the next one that was expected then
     Instant expected;
     bool operator==(const OffTooSoon&) const = default;
 };
