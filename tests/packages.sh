@@ -1,4 +1,6 @@
 # Debian 12 packages that only the tests need; sourced by tests/run.
 # shellcheck shell=bash
 # R, SciPy and statsmodels are what the statistics are checked against.
-test_packages=(doctest-dev r-base-core r-cran-survival python3-scipy python3-statsmodels)
+test_packages=(doctest-dev r-base-core r-cran-survival python3-scipy python3-statsmodels
+    # Readers of what reports are written as.
+    poppler-utils python3-openpyxl)

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/exchange/packcheck.h"
+
+namespace cradlepost {
+
+struct ImportWish
+{
+    bool dryRun = false; ///< checks and reports, changes nothing
+    /** Stations that a person trusts from now on, for whatever the pack brings of them. */
+    std::vector<std::string> trust;
+    std::string by; ///< that person
+    PackLimits limits;
+};
+
+/** What a pack brought. */
+struct Imported
+{
+    PackChecked pack;
+    std::int64_t fresh = 0; ///< records that were new
+    std::vector<std::string> trusted; ///< stations that are trusted since
+};
+
+/**
+ * Takes in what of a pack is new, all of it or nothing, in one transaction. First the whole file is checked, then
+ * it is read again and written; a file that changed in between is refused. Errors: BadDocument (no pack, torn,
+ * beyond the limits), NewerSchema, NotFound (records are missing before it), Forged (a record, a link, a fork,
+ * the end), InvalidArgument (sealed for another station; a station that is not trusted).
+ */
+Result<Imported> importPack(Store& store, const std::string& path, const ImportWish& wish, Instant now);
+
+}
