@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // All widgets with sample data, in both schemes, at both ends of the text size, in both directions.
 // Run as: gallery FOLDER
+#include "tests/tour/chartpages.h"
 #include "ui/text/pseudotranslator.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/actiontable.h"
@@ -261,15 +262,18 @@ QWidget* roundPage()
 
 void save(QWidget* window, const QString& name, const QDir& folder)
 {
-    window->resize(1366, 768);
+    const int height = window->hasHeightForWidth() ? window->heightForWidth(1366) : 0;
+    window->resize(1366, std::max(768, height));
     window->show();
     QCoreApplication::processEvents();
     window->grab().save(folder.filePath(name));
     delete window;
 }
 
-void saveBoth(const QString& name, const QDir& folder)
+void saveBoth(const QString& name, const QDir& folder, test::Wording wording = test::Wording::English)
 {
+    for (int page = 0; page < chartPageCount; ++page)
+        save(chartPage(page, wording), QStringLiteral("charts%1-%2.png").arg(page + 1).arg(name), folder);
     save(framed(shiftPage(), 0), QStringLiteral("shift-%1.png").arg(name), folder);
     save(framed(roundPage(), 1), QStringLiteral("round-%1.png").arg(name), folder);
 }
@@ -291,6 +295,8 @@ int main(int argc, char** argv)
             saveBoth(QStringLiteral("%1-%2").arg(QLatin1String(name)).arg(percent), folder);
         }
     }
+    applyTheme(application, makeTheme(Scheme::Light));
+    saveBoth(QStringLiteral("hindi-100"), folder, test::Wording::Hindi);
     PseudoTranslator pseudo;
     QCoreApplication::installTranslator(&pseudo);
     for (const int percent : {100, 200}) {

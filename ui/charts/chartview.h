@@ -4,8 +4,7 @@
 #include "ui/charts/chartsaving.h"
 #include "ui/widgets/sheet.h"
 
-class QPushButton;
-class QStackedLayout;
+class QToolButton;
 
 namespace cradlepost {
 
@@ -21,15 +20,15 @@ class ChartView : public Sheet
 public:
     explicit ChartView(QWidget* parent = nullptr);
 
-    const ChartContent& content() const { return m_content; }
+    const ChartContent& shown() const { return m_content; }
     void setContent(const ChartContent& content);
 
     ChartCanvas& canvas() { return *m_canvas; }
 
-    bool showsTable() const;
+    bool showsTable() const { return m_showsTable; }
     void showTable(bool table);
 
-    /// Saves as it is shown; a failure is also said in the chart's last line.
+    /// Saves as it is shown; what failed is said below the chart until the next try.
     Result<void> saveTo(const QString& path);
 
 Q_SIGNALS:
@@ -37,20 +36,21 @@ Q_SIGNALS:
     void saved(const QString& path);
 
 protected:
-    void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
+    void addFoot();
     void askAndSave();
     void nameIt();
 
     ChartContent m_content;
+    bool m_showsTable = false;
     ChartCanvas* m_canvas;
     ChartTableView* m_table;
     WrapLabel* m_smallPrint;
     WrapLabel* m_trouble;
-    QPushButton* m_turn;
-    QPushButton* m_save;
+    QToolButton* m_turn;
+    QToolButton* m_save;
 };
 
 }
