@@ -135,6 +135,19 @@ std::string stationId(const PublicKey& key)
     return id;
 }
 
+std::optional<std::vector<unsigned char>> sealedFor(
+    const PublicKey& station, std::span<const unsigned char> message)
+{
+    startSodium();
+    std::array<unsigned char, crypto_box_PUBLICKEYBYTES> box;
+    if (crypto_sign_ed25519_pk_to_curve25519(box.data(), station.data()) != 0)
+        return std::nullopt;
+    std::vector<unsigned char> sealed(message.size() + crypto_box_SEALBYTES);
+    if (crypto_box_seal(sealed.data(), message.data(), message.size(), box.data()) != 0)
+        return std::nullopt;
+    return sealed;
+}
+
 StationKey StationKey::generate()
 {
     startSodium();
@@ -192,6 +205,20 @@ std::array<unsigned char, 64> StationKey::sign(std::span<const unsigned char> me
     std::array<unsigned char, 64> signature;
     crypto_sign_detached(signature.data(), nullptr, message.data(), message.size(), m_secret.data());
     return signature;
+}
+
+std::optional<std::vector<unsigned char>> StationKey::unseal(std::span<const unsigned char> box) const
+{
+    if (box.size() < crypto_box_SEALBYTES)
+        return std::nullopt;
+    std::array<unsigned char, crypto_box_PUBLICKEYBYTES> open;
+    std::array<unsigned char, crypto_box_SECRETKEYBYTES> secret;
+    std::vector<unsigned char> message(box.size() - crypto_box_SEALBYTES);
+    const bool opened = crypto_sign_ed25519_pk_to_curve25519(open.data(), m_public.data()) == 0
+        && crypto_sign_ed25519_sk_to_curve25519(secret.data(), m_secret.data()) == 0
+        && crypto_box_seal_open(message.data(), box.data(), box.size(), open.data(), secret.data()) == 0;
+    sodium_memzero(secret.data(), secret.size());
+    return opened ? std::optional(std::move(message)) : std::nullopt;
 }
 
 }

@@ -4,8 +4,10 @@
 #include "core/base/result.h"
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace cradlepost {
 
@@ -14,6 +16,13 @@ using PublicKey = std::array<unsigned char, 32>; ///< Ed25519
 /** Station id: the first 10 bytes of SHA-256 of the public key in lower-case base32 (RFC 4648), 16 letters.
  */
 std::string stationId(const PublicKey& key);
+
+/**
+ * A few bytes that only the station of this key can open (X25519 sealed box, from the key by the birational map
+ * of RFC 7748). Nothing when the key is none that can be sealed to. Who sealed them cannot be told from it.
+ */
+std::optional<std::vector<unsigned char>> sealedFor(
+    const PublicKey& station, std::span<const unsigned char> message);
 
 /** A station's signing key (Ed25519, RFC 8032). Wiped from memory when dropped. */
 class StationKey
@@ -33,6 +42,8 @@ public:
     [[nodiscard]] const PublicKey& publicKey() const { return m_public; }
     [[nodiscard]] const std::string& id() const { return m_id; }
     [[nodiscard]] std::array<unsigned char, 64> sign(std::span<const unsigned char> message) const;
+    /** What was sealedFor() this station; nothing when it was for another one or was changed. */
+    [[nodiscard]] std::optional<std::vector<unsigned char>> unseal(std::span<const unsigned char> box) const;
 
 private:
     StationKey() = default;

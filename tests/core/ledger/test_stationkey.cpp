@@ -164,3 +164,23 @@ TEST_CASE("a folder that is not there is said to be missing")
     REQUIRE_FALSE(key.has_value());
     CHECK(key.error().code == ErrorCode::NotFound);
 }
+
+TEST_CASE("what is sealed for a station opens there, whole, and nowhere else")
+{
+    const std::array<unsigned char, 32> seed{1};
+    const StationKey receiver = StationKey::fromSeed(seed);
+    const std::vector<unsigned char> message{4, 8, 15, 16, 23, 42};
+    auto box = sealedFor(receiver.publicKey(), message);
+    REQUIRE(box.has_value());
+    CHECK(receiver.unseal(*box) == message);
+    CHECK_FALSE(StationKey::generate().unseal(*box).has_value());
+    CHECK_FALSE(receiver.unseal(std::span(*box).first(box->size() - 1)).has_value());
+    CHECK_FALSE(receiver.unseal({}).has_value());
+    box->back() ^= 1;
+    CHECK_FALSE(receiver.unseal(*box).has_value());
+}
+
+TEST_CASE("nothing is sealed for a key that is none")
+{
+    CHECK_FALSE(sealedFor(PublicKey{}, {}).has_value());
+}
