@@ -15,6 +15,7 @@ QString builtInPath(RoundKind use)
     switch (use) {
     case RoundKind::Shift:
     case RoundKind::Recheck:
+    case RoundKind::SpotCheck:
         return QStringLiteral(":/checklists/shift-readiness.json");
     case RoundKind::PreBirth:
         return QStringLiteral(":/checklists/pre-birth.json");

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::array severityCodes{"critical", "major", "minor"};
 constexpr std::array kindCodes{"confirm", "measure", "since", "steps", "count", "kit", "cylinder"};
-constexpr std::array useCodes{"shift", "recheck", "pre-birth", "after-use"};
+constexpr std::array useCodes{"shift", "recheck", "pre-birth", "after-use", "spot-check"};
 
 static_assert(kindCodes.size() == std::variant_size_v<ItemRule>);
 
@@ -39,6 +39,12 @@ std::pair<const Section*, std::size_t> locate(const Checklist& checklist, std::s
     std::abort();
 }
 
+}
+
+RoundKind checklistUse(RoundKind kind)
+{
+    const bool ofTheShift = kind == RoundKind::Recheck || kind == RoundKind::SpotCheck;
+    return ofTheShift ? RoundKind::Shift : kind;
 }
 
 const std::string& Wording::in(std::string_view language) const

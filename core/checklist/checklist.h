@@ -24,7 +24,11 @@ enum class RoundKind {
     Recheck, ///< some items of the shift round seen again, after mending
     PreBirth, ///< the short check before a birth
     AfterUse, ///< restock, reprocess, test again after a birth
+    SpotCheck, ///< items of the shift round seen by somebody else, who does not know its answers
 };
+
+/** The kind of checklist that a walk of that kind takes: re-checks and spot checks take the shift round's. */
+RoundKind checklistUse(RoundKind kind);
 
 /** One text in several languages: language code ("en", "hi") to text. English is always there. */
 class Wording

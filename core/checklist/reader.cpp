@@ -60,7 +60,7 @@ Severity readSeverity(ObjectReader& reader)
 RoundKind readUse(ObjectReader& reader)
 {
     const auto use = roundKindFromCode(reader.text("use"));
-    if (!use || *use == RoundKind::Recheck) // a recheck walks with the shift checklist
+    if (!use || *use != checklistUse(*use)) // a re-check walks with the shift checklist
         reader.fault("use", "must be shift, pre-birth or after-use");
     return use.value_or(RoundKind::Shift);
 }

@@ -6,6 +6,7 @@
 #include "core/round/draftcodec.h"
 
 #include <algorithm>
+#include <array>
 
 namespace cradlepost {
 
@@ -114,6 +115,23 @@ Result<void> checkCounts(const RoundRecord& round)
     return {};
 }
 
+/** Refuses rather than drops what it does not know: the verdict may rest on it. */
+Result<void> checkNames(const Json& body)
+{
+    static constexpr std::array known {"answers", "applicable", "checklist", "finished", "gaps", "index", "kind",
+        "limits", "met", "outcomes", "over", "seconds", "shift", "source", "started", "verdict", "version"};
+    if (body.asObject() == nullptr)
+        return unreadable("it is no object");
+    for (const JsonMember& member : *body.asObject()) {
+        if (std::find(known.begin(), known.end(), member.name) == known.end())
+            return fail(ErrorCode::NewerSchema,
+                "round record: a later version of this program wrote it; this one does not know its member '"
+                    + member.name + "'",
+                "Install the version of the station that wrote it, or a later one.");
+    }
+    return {};
+}
+
 /** What must agree between the parts of a record. */
 Result<void> checkWhole(const RoundRecord& round)
 {
@@ -186,6 +204,8 @@ Json toBody(const RoundRecord& round)
     add("version", round.version);
     if (round.over)
         add("over", toJson(*round.over));
+    if (round.fromPaper)
+        add("source", "paper");
     return body;
 }
 
@@ -193,6 +213,8 @@ Result<RoundRecord> roundFromBody(const Json& body)
 {
     if (auto sound = checkBody(body); !sound)
         return tl::unexpected(sound.error());
+    if (auto names = checkNames(body); !names)
+        return tl::unexpected(names.error());
     RoundRecord round;
     if (auto head = readHead(body, round); !head)
         return tl::unexpected(head.error());
@@ -217,10 +239,15 @@ Result<RoundRecord> roundFromBody(const Json& body)
             return tl::unexpected(id.error());
         round.over = std::move(*id);
     }
+    if (const Json* source = body.find("source")) {
+        if (source->asString() == nullptr || *source->asString() != "paper")
+            return unreadable("it comes from neither this station nor paper");
+        round.fromPaper = true;
+    }
     if (auto whole = checkWhole(round); !whole)
         return tl::unexpected(whole.error());
     if (canonicalText(toBody(round)) != canonicalText(body))
-        return unreadable("a member is not written as it should be, or not known");
+        return unreadable("a part of a member is not written as this version writes it");
     return round;
 }
 

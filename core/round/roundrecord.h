@@ -34,12 +34,13 @@ struct RoundRecord
     int applicable = 0;
     int index = 0; ///< ten-thousandths, see Verdict
     std::optional<RecordId> over; ///< of a re-check: the shift's round
+    bool fromPaper = false; ///< written on paper and entered later: without times of the answers
     bool operator==(const RoundRecord&) const = default;
 };
 
 /** The body of the record; integers and strings only. */
 Json toBody(const RoundRecord& round);
-/** Fails on anything that toBody would not have written. */
+/** Fails on anything that toBody would not have written; with NewerSchema on a member that is not known here. */
 Result<RoundRecord> roundFromBody(const Json& body);
 
 }

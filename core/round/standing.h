@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/round/amendment.h"
 #include "core/round/walk.h"
 
 namespace cradlepost {
@@ -33,12 +34,13 @@ std::vector<Sighting> sightingsOf(const Checklist& checklist, const RoundRecord&
 /** A check after use that is still being walked: what it asks is void until it is answered. */
 std::vector<Sighting> sightingsOf(const Checklist& checklist, const Draft& afterUse);
 
-/** A round or re-check and the record that holds it. */
+/** A round or check and the record that holds it. */
 struct SavedRound
 {
     RecordId id;
     std::string actor;
-    RoundRecord round;
+    RoundRecord round; ///< as it counts: with the last amendment
+    std::vector<Amendment> amendments = {}; ///< in the order in which they were made
 };
 
 /**

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/store/amendmenttable.h"
 #include "core/store/checklisttable.h"
 #include "core/store/gapfold.h"
 #include "core/store/gaptable.h"
 #include "core/store/ledgertable.h"
 #include "core/store/roundtable.h"
 
+#include <set>
 #include <variant>
 
 namespace cradlepost {
@@ -28,15 +30,23 @@ public:
     GapCarrier(Database& ledger, Database& target, ChecklistTable& checklists);
 
     void take(const std::string& unit, GapStep step);
+    /** The same for a round that was taken before, put right since. */
+    void amend(const std::string& unit, GapStep round);
     /** All gaps of the unit from the first round on, read from the ledger. */
     void carryAnew(const std::string& unit);
 
     /** From now on take() only collects, until carryPostponed(): for a replay of everything. */
     void postpone() { m_postponed.emplace(); }
     void carryPostponed();
+    /** From now on a unit to which something comes late is left alone, until carryLate(). */
+    void gatherLate() { m_late.emplace(); }
+    void carryLate();
+    void forgetLate() { m_late.reset(); }
 
 private:
-    void takeNext(const std::string& unit, const RoundFindings& round);
+    /** Carries what waits for gaps that open into them; says how many actions that were. */
+    std::int64_t takeNext(const std::string& unit, const RoundFindings& round, bool someHeld);
+    Gap withHeld(const std::string& unit, Gap opened, std::int64_t& released);
     /** Whether its gap was there. */
     bool takeNext(const std::string& unit, const GapAction& action);
     /** nullptr when the document has not come yet, or does not fit. */
@@ -45,9 +55,11 @@ private:
 
     LedgerTable m_ledger;
     RoundTable m_rounds;
+    AmendmentTable m_amendments;
     GapTable m_gaps;
     ChecklistTable& m_checklists;
     std::optional<std::map<std::string, std::vector<GapStep>>> m_postponed;
+    std::optional<std::set<std::string>> m_late;
 };
 
 }

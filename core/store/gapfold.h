@@ -21,6 +21,7 @@ struct RoundFindings
     Slot slot = 0;
     Instant finished;
     Instant shiftEnds;
+    bool operator==(const RoundFindings&) const = default;
 };
 
 RoundFindings findingsOf(const RoundRecord& round, const RecordId& id);

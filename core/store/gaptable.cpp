@@ -145,6 +145,14 @@ std::vector<Gap> GapTable::closedSince(const std::string& unit, Instant since) c
     return gapsIn(rows);
 }
 
+std::vector<Gap> GapTable::during(const std::string& unit, Instant from, Instant to) const
+{
+    Statement rows = m_database.prepare(
+        select + "opened_at < ? AND (closed = 0 OR closed_at >= ?) ORDER BY opened_at, item, nth");
+    rows.bind(unit).bind(to).bind(from);
+    return gapsIn(rows);
+}
+
 std::vector<Gap> GapTable::ofItem(const std::string& unit, const std::string& item) const
 {
     Statement rows = m_database.prepare(select + "closed IN (0, 1) AND item = ? ORDER BY nth");
@@ -169,14 +177,27 @@ int GapTable::count(const std::string& unit, const std::string& item) const
     return row.next() ? row.number(0) : 0;
 }
 
-void GapTable::putAction(const std::string& unit, const Origin& origin)
+void GapTable::putAction(const std::string& unit, const Origin& origin, const GapAction& action)
 {
-    m_database.prepare("INSERT INTO gap_action (unit, at, station, seq) VALUES (?, ?, ?, ?)")
+    m_database.prepare("INSERT INTO gap_action (unit, at, station, seq, item, nth) VALUES (?, ?, ?, ?, ?, ?)")
         .bind(unit)
         .bind(origin.at)
         .bind(origin.id.station)
         .bind(origin.id.seq)
+        .bind(action.item)
+        .bind(action.nth)
         .run();
+}
+
+std::vector<RecordId> GapTable::actionsOn(const std::string& unit, const std::string& item, int nth) const
+{
+    std::vector<RecordId> actions;
+    Statement rows = m_database.prepare("SELECT station, seq FROM gap_action WHERE unit = ? AND item = ? "
+                                        "AND nth = ? ORDER BY at, station, seq");
+    rows.bind(unit).bind(item).bind(nth);
+    while (rows.next())
+        actions.push_back({.station = rows.text(0), .seq = rows.integer(1)});
+    return actions;
 }
 
 std::vector<Origin> GapTable::actions(const std::string& unit) const

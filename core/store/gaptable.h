@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/gap/gap.h"
+#include "core/gap/gapaction.h"
 #include "core/store/database.h"
 #include "core/store/origin.h"
 
@@ -29,13 +29,18 @@ public:
     void drop(const std::string& unit);
     [[nodiscard]] std::vector<Gap> open(const std::string& unit) const;
     [[nodiscard]] std::vector<Gap> closedSince(const std::string& unit, Instant since) const;
+    /** Open at any time with from <= t < to, by when they opened. */
+    [[nodiscard]] std::vector<Gap> during(const std::string& unit, Instant from, Instant to) const;
     [[nodiscard]] std::vector<Gap> ofItem(const std::string& unit, const std::string& item) const;
     [[nodiscard]] std::optional<Gap> find(const std::string& unit, const std::string& item, int nth) const;
     /** How many gaps the item has had. */
     [[nodiscard]] int count(const std::string& unit, const std::string& item) const;
 
-    void putAction(const std::string& unit, const Origin& origin);
+    void putAction(const std::string& unit, const Origin& origin, const GapAction& action);
     [[nodiscard]] std::vector<Origin> actions(const std::string& unit) const;
+    /** Of one gap, in their order. */
+    [[nodiscard]] std::vector<RecordId> actionsOn(
+        const std::string& unit, const std::string& item, int nth) const;
 
     [[nodiscard]] std::optional<GapProgress> progress(const std::string& unit) const;
     void setProgress(const std::string& unit, const GapProgress& progress);

@@ -53,7 +53,9 @@ std::vector<SchemaStep> schemaSteps()
         if (!file.open(QIODevice::ReadOnly))
             refuse(ErrorCode::Io, "the program lacks its schema step " + name.toStdString());
         steps.push_back(
-            {.number = QStringView(name).left(4).toInt(), .script = file.readAll().toStdString()});
+            {.number = QStringView(name).left(4).toInt(),
+                .script = file.readAll().toStdString(),
+                .replays = name.contains(QStringLiteral(".replay."))});
     }
     return steps;
 }
@@ -71,7 +73,8 @@ int schemaVersion(Database& database)
     return version;
 }
 
-MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps)
+MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps,
+    const std::function<void(Database&)>& replay)
 {
     const int target = steps.empty() ? 0 : steps.back().number;
     const int before = schemaVersion(database);
@@ -89,12 +92,16 @@ MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& step
         refuseNewer(database, found, target);
     if (found == target)
         return MigrationOutcome::Current;
+    bool replays = false;
     for (const SchemaStep& step : steps) {
         if (step.number <= found)
             continue;
+        replays = replays || step.replays;
         database.runScript(step.script);
         database.run("PRAGMA user_version = " + std::to_string(step.number));
     }
+    if (replays && found > 0 && replay)
+        replay(database);
     transaction.commit();
     return before == 0 ? MigrationOutcome::Fresh : MigrationOutcome::Older;
 }

@@ -3,6 +3,7 @@
 
 #include "core/store/database.h"
 
+#include <functional>
 #include <vector>
 
 namespace cradlepost {
@@ -12,9 +13,10 @@ struct SchemaStep
 {
     int number = 0;
     std::string script;
+    bool replays = false; ///< an older file needs its projections filled anew afterwards
 };
 
-/** The steps that come with the program, 1, 2, 3, ... */
+/** The steps that come with the program, 1, 2, 3, ...; those with ".replay" in their name replay. */
 std::vector<SchemaStep> schemaSteps();
 /** The number of the last of them, without reading it. */
 int newestSchema();
@@ -31,8 +33,10 @@ enum class MigrationOutcome {
 /**
  * Brings a database to the last of `steps`, all missing ones in one transaction. Before an existing database
  * is touched, a copy is kept as FILE.before-N, N being the first step to come. Throws NewerSchema when the
- * file is ahead of the steps; when a step fails, the file is as it was.
+ * file is ahead of the steps; when a step fails, the file is as it was. `replay` fills the projections from the
+ * ledger, in the same transaction, when a step wants that and there was a file before.
  */
-MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps);
+MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps,
+    const std::function<void(Database&)>& replay = {});
 
 }

@@ -23,7 +23,8 @@ RecordId Store::Parts::append(
 
 RecordId Store::Parts::append(const std::string& unit, const RoundRecord& round, const std::string& actor)
 {
-    const Record record = enter(recordkind::round, unit, toBody(round), actor);
+    const char* kind = round.kind == RoundKind::SpotCheck ? recordkind::observation : recordkind::round;
+    const Record record = enter(kind, unit, toBody(round), actor);
     projector.apply(record, round);
     return {.station = record.station, .seq = record.seq};
 }
@@ -72,12 +73,11 @@ std::shared_ptr<const Checklist> Store::Parts::knownChecklist(const std::string&
 
 SavedRound Store::Parts::savedRound(const RecordId& id) const
 {
-    Record record = ledger.read(id);
-    if (record.kind != recordkind::round)
-        refuse(ErrorCode::NotFound, "record " + id.station + '/' + std::to_string(id.seq) + " is no round");
+    CountedRound counted = amendments.read(id);
     return {.id = id,
-        .actor = std::move(record.actor),
-        .round = need(roundFromBody(need(parseJson(record.body))))};
+        .actor = std::move(counted.actor),
+        .round = std::move(counted.round),
+        .amendments = std::move(counted.amendments)};
 }
 
 }

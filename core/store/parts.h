@@ -19,6 +19,8 @@ struct Store::Parts
         , ledger(*database)
         , units(*database)
         , rounds(*database)
+        , amendments(*database, *database)
+        , ideas(*database)
         , gaps(*database)
         , drafts(*database)
         , projector(*database, *database)
@@ -43,7 +45,7 @@ struct Store::Parts
                     return result;
                 }
             } catch (const Failure&) {
-                projector.checklists().forget();
+                projector.forget();
                 throw;
             }
         });
@@ -56,6 +58,10 @@ struct Store::Parts
     Unit knownUnit(const std::string& id) const;
     std::shared_ptr<const Checklist> knownChecklist(const std::string& id, int version);
     SavedRound savedRound(const RecordId& id) const;
+    /** Throws unless the round fits its checklist, itself and what is there of its shift. */
+    void mayBeSaved(const std::string& unit, const RoundRecord& round);
+    /** Throws unless it fits its checklist and itself. */
+    void mayStandFor(const RoundRecord& corrected);
 
     std::unique_ptr<Database> database;
     const Clock& clock;
@@ -63,6 +69,8 @@ struct Store::Parts
     LedgerTable ledger;
     UnitTable units;
     RoundTable rounds;
+    AmendmentTable amendments;
+    ChangeIdeaTable ideas;
     GapTable gaps;
     DraftTable drafts;
     Projector projector;

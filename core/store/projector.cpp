@@ -16,7 +16,7 @@ namespace {
 bool isOfTheBody(const Error& error)
 {
     return error.code == ErrorCode::BadDocument || error.code == ErrorCode::InvalidArgument
-        || error.code == ErrorCode::AlreadyExists;
+        || error.code == ErrorCode::AlreadyExists || error.code == ErrorCode::NewerSchema;
 }
 
 std::vector<PositionReading> measuredIn(const RoundRecord& round)
@@ -35,8 +35,8 @@ std::vector<PositionReading> measuredIn(const RoundRecord& round)
 const std::vector<ProjectionTable>& projectionTables()
 {
     static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
-        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"gap", 4}, {"gap_action", 4},
-        {"gap_progress", 1}};
+        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"amendment", 5}, {"gap", 4},
+        {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}};
     return tables;
 }
 
@@ -46,6 +46,8 @@ Projector::Projector(Database& ledger, Database& target)
     , m_units(target)
     , m_checklists(ledger, target)
     , m_rounds(target)
+    , m_amendments(ledger, target)
+    , m_ideas(target)
     , m_gaps(ledger, target, m_checklists)
 {
 }
@@ -71,6 +73,8 @@ void Projector::replay(const Record& record, const Json& body)
 
 void Projector::endReplay()
 {
+    for (const RecordId& round : m_amendments.rounds())
+        recount(round, std::nullopt);
     m_gaps.carryPostponed();
     m_replaying = false;
     m_before.reset();
@@ -120,10 +124,14 @@ void Projector::applyBody(const Record& record, const Json& body, const Origin& 
         m_units.put(record.unit, need(peopleFromBody(body)), origin);
     else if (record.kind == recordkind::checklistAdopted)
         applyAdoption(record, body, origin);
-    else if (record.kind == recordkind::round)
+    else if (record.kind == recordkind::round || record.kind == recordkind::observation)
         applyRound(record, need(roundFromBody(body)), origin);
+    else if (record.kind == recordkind::roundAmended)
+        applyAmendment(need(amendmentFromBody(body)), origin);
     else if (record.kind == recordkind::gapAction)
         m_gaps.take(record.unit, {.origin = origin, .what = need(gapActionFromBody(body))});
+    else if (record.kind == recordkind::noteOfChange)
+        m_ideas.put(record.unit, need(changeIdeaFromBody(body)), origin);
 }
 
 void Projector::applyAdoption(const Record& record, const Json& body, const Origin& origin)
@@ -144,8 +152,18 @@ void Projector::apply(const Record& record, const RoundRecord& round)
     applyRound(record, round, originOf(record));
 }
 
+void Projector::forget()
+{
+    m_checklists.forget();
+    m_gaps.forgetLate();
+}
+
 void Projector::applyRound(const Record& record, const RoundRecord& round, const Origin& origin)
 {
+    const bool spotCheck = round.kind == RoundKind::SpotCheck;
+    if (spotCheck != (record.kind == recordkind::observation))
+        refuse(ErrorCode::BadDocument,
+            "record of kind '" + record.kind + "': it holds a '" + codeName(round.kind) + '\'');
     const auto setBack = origin.at - record.madeAt;
     m_rounds.put(record.unit,
         {.slot = round.shift.slot(),
@@ -160,10 +178,42 @@ void Projector::applyRound(const Record& record, const RoundRecord& round, const
             .index = round.index,
             .started = round.started,
             .finished = round.finished,
-            .actor = record.actor},
+            .actor = record.actor,
+            .recorded = origin.at,
+            .fromPaper = round.fromPaper},
         measuredIn(round), setBack);
-    m_gaps.take(record.unit,
-        {.origin = {.at = round.finished + setBack, .id = origin.id}, .what = findingsOf(round, origin.id)});
+    // Whoever looks behind a round changes nothing of it, nor of what is being mended.
+    if (!spotCheck)
+        m_gaps.take(record.unit,
+            {.origin = {.at = round.finished + setBack, .id = origin.id}, .what = findingsOf(round, origin.id)});
+    if (!m_replaying && m_amendments.knows(origin.id))
+        recount(origin.id, std::nullopt);
+}
+
+void Projector::applyAmendment(const RoundAmendment& amendment, const Origin& origin)
+{
+    m_amendments.put(amendment.amends, origin);
+    // It may have come before its round, which then finds it; a replay looks at all of them at its end.
+    if (!m_replaying)
+        recount(amendment.amends, origin.id);
+}
+
+void Projector::recount(const RecordId& id, const std::optional<RecordId>& newest)
+{
+    const auto counted = attempt([&] { return m_amendments.read(id); });
+    if (!counted && (counted.error().code == ErrorCode::NotFound || isOfTheBody(counted.error())))
+        return; // it names no round, or one that has not come yet or cannot be read
+    if (need(counted).amendments.empty())
+        return;
+    const auto setBack = m_rounds.amend(counted->unit, id, counted->round, measuredIn(counted->round),
+        {.times = static_cast<int>(counted->amendments.size()), .last = counted->amendments.back().at});
+    if (!setBack)
+        return;
+    RoundFindings findings = findingsOf(counted->round, id);
+    const RoundRecord before = (newest ? m_amendments.read(id, newest) : m_amendments.readFirst(id)).round;
+    if (m_replaying || findingsOf(before, id) != findings)
+        m_gaps.amend(counted->unit,
+            {.origin = {.at = counted->round.finished + *setBack, .id = id}, .what = std::move(findings)});
 }
 
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/store/amendmenttable.h"
+#include "core/store/changeideatable.h"
 #include "core/store/checklisttable.h"
 #include "core/store/gapcarrier.h"
 #include "core/store/ledgertable.h"
@@ -34,13 +36,22 @@ public:
     /** All three, over the whole ledger. */
     void replayAll();
 
+    // Many rounds of the past at once: gather, apply each, carry. Each unit's gaps are carried anew once.
+    void gatherLate() { m_gaps.gatherLate(); }
+    void carryLate() { m_gaps.carryLate(); }
+
     [[nodiscard]] ChecklistTable& checklists() { return m_checklists; }
+    /** Forgets what belongs to a transaction that was taken back. */
+    void forget();
 
 private:
     Origin originOf(const Record& record);
     void applyBody(const Record& record, const Json& body, const Origin& origin);
     void applyAdoption(const Record& record, const Json& body, const Origin& origin);
     void applyRound(const Record& record, const RoundRecord& round, const Origin& origin);
+    void applyAmendment(const RoundAmendment& amendment, const Origin& origin);
+    /** Lays the amendments over the row of the round and over its gaps. */
+    void recount(const RecordId& round, const std::optional<RecordId>& newest);
 
     struct ChainEnd
     {
@@ -53,6 +64,8 @@ private:
     UnitTable m_units;
     ChecklistTable m_checklists;
     RoundTable m_rounds;
+    AmendmentTable m_amendments;
+    ChangeIdeaTable m_ideas;
     GapCarrier m_gaps;
     bool m_replaying = false;
     std::optional<ChainEnd> m_before; ///< in a replay: the record before

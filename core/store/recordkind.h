@@ -9,6 +9,9 @@ inline constexpr char shiftPattern[] = "shift-pattern";
 inline constexpr char people[] = "people";
 inline constexpr char checklistAdopted[] = "checklist-adopted";
 inline constexpr char round[] = "round";
+inline constexpr char roundAmended[] = "round-amended";
+inline constexpr char observation[] = "observation";
 inline constexpr char gapAction[] = "gap-action";
+inline constexpr char noteOfChange[] = "note-of-change";
 
 }

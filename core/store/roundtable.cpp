@@ -24,6 +24,8 @@ template <class T> T known(std::optional<T> value, const char* column)
         ErrorCode::Damaged, "a round has readings that cannot be read: " + text, "Run verify, then rebuild.");
 }
 
+const char* sourceName(bool fromPaper) { return fromPaper ? "paper" : "station"; }
+
 RoundRow roundIn(const Statement& row)
 {
     return {.slot = row.integer(0),
@@ -38,7 +40,11 @@ RoundRow roundIn(const Statement& row)
         .index = row.number(10),
         .started = row.time(11),
         .finished = row.time(12),
-        .actor = row.text(13)};
+        .actor = row.text(13),
+        .recorded = row.time(14),
+        .fromPaper = row.textView(15) == sourceName(true),
+        .amendments = row.number(16),
+        .amendedAt = row.isNull(17) ? std::nullopt : std::optional(row.time(17))};
 }
 
 /** "0=26400 20=80000" */
@@ -100,8 +106,8 @@ void RoundTable::put(const std::string& unit, const RoundRow& row,
     m_database
         .prepare(
             "INSERT INTO round (unit, slot, station, seq, kind, checklist, version, outcomes, verdict, met, "
-            "applicable, readiness, started, finished, set_back, actor, readings) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+            "applicable, readiness, started, finished, recorded, set_back, source, amended, actor, readings) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0, ?, ?)")
         .bind(unit)
         .bind(row.slot)
         .bind(row.id.station)
@@ -116,10 +122,39 @@ void RoundTable::put(const std::string& unit, const RoundRow& row,
         .bind(row.index)
         .bind(row.started)
         .bind(row.finished)
+        .bind(row.recorded)
         .bind(std::int64_t{setBack.count()})
+        .bind(sourceName(row.fromPaper))
         .bind(row.actor)
         .bind(textOf(readings))
         .run();
+}
+
+std::optional<std::chrono::milliseconds> RoundTable::amend(const std::string& unit, const RecordId& id,
+    const RoundRecord& round, const std::vector<PositionReading>& readings, const Amended& amended)
+{
+    Statement row = m_database.prepare(
+        "UPDATE round SET outcomes = ?, verdict = ?, met = ?, applicable = ?, readiness = ?, started = ?, "
+        "finished = ?, readings = ?, amended = ?, amended_at = ? "
+        "WHERE unit = ? AND slot = ? AND station = ? AND seq = ? RETURNING set_back");
+    row.bind(round.outcomes)
+        .bind(codeName(round.state))
+        .bind(round.met)
+        .bind(round.applicable)
+        .bind(round.index)
+        .bind(round.started)
+        .bind(round.finished)
+        .bind(textOf(readings))
+        .bind(amended.times)
+        .bind(amended.last)
+        .bind(unit)
+        .bind(round.shift.slot())
+        .bind(id.station)
+        .bind(id.seq);
+    std::optional<std::chrono::milliseconds> setBack;
+    while (row.next())
+        setBack = std::chrono::milliseconds(row.integer(0));
+    return setBack;
 }
 
 std::vector<RoundRow> RoundTable::range(const std::string& unit, Slot from, Slot to) const
@@ -127,7 +162,8 @@ std::vector<RoundRow> RoundTable::range(const std::string& unit, Slot from, Slot
     std::vector<RoundRow> rows;
     Statement row = m_database.prepare("SELECT slot, station, seq, kind, checklist, version, outcomes, "
                                        "verdict, met, applicable, readiness, started, "
-                                       "finished, actor FROM round WHERE unit = ? AND slot >= ? AND slot < ? "
+                                       "finished, actor, recorded, source, amended, amended_at "
+                                       "FROM round WHERE unit = ? AND slot >= ? AND slot < ? "
                                        "ORDER BY slot, finished + set_back, station, seq");
     row.bind(unit).bind(from).bind(to);
     while (row.next())
@@ -139,6 +175,7 @@ std::vector<RecordId> RoundTable::ofShift(const std::string& unit, Slot slot) co
 {
     std::vector<RecordId> ids;
     Statement row = m_database.prepare("SELECT station, seq FROM round WHERE unit = ? AND slot = ? "
+                                       "AND kind <> 'spot-check' "
                                        "ORDER BY finished + set_back, station, seq");
     row.bind(unit).bind(slot);
     while (row.next())
@@ -162,12 +199,24 @@ bool RoundTable::has(const std::string& unit, Slot slot, const RecordId& id, Rou
     return row.next();
 }
 
+std::vector<RecordId> RoundTable::spotChecks(const std::string& unit, Slot from, Slot to) const
+{
+    std::vector<RecordId> ids;
+    Statement row = m_database.prepare("SELECT station, seq FROM round WHERE unit = ? AND slot >= ? AND slot < ? "
+                                       "AND kind = 'spot-check' ORDER BY finished + set_back, station, seq");
+    row.bind(unit).bind(from).bind(to);
+    while (row.next())
+        ids.push_back({.station = row.text(0), .seq = row.integer(1)});
+    return ids;
+}
+
 std::vector<RoundTable::Measurements> RoundTable::measurements(
     const std::string& unit, Slot from, Slot to) const
 {
     std::vector<Measurements> all;
     Statement row = m_database.prepare("SELECT slot, station, seq, checklist, version, readings FROM round "
                                        "WHERE unit = ? AND slot >= ? AND slot < ? AND readings <> '' "
+                                       "AND kind <> 'spot-check' "
                                        "ORDER BY slot, finished + set_back, station, seq");
     row.bind(unit).bind(from).bind(to);
     while (row.next())
@@ -193,10 +242,13 @@ std::vector<std::string> RoundTable::unitsUsing(const std::string& checklist, in
 std::vector<RoundTable::Place> RoundTable::places(const std::string& unit) const
 {
     std::vector<Place> places;
-    Statement row = m_database.prepare("SELECT finished + set_back, station, seq FROM round WHERE unit = ?");
+    Statement row = m_database.prepare("SELECT finished + set_back, station, seq, amended FROM round "
+                                       "WHERE unit = ? AND kind <> 'spot-check'");
     row.bind(unit);
     while (row.next())
-        places.push_back({.at = row.time(0), .id = {.station = row.text(1), .seq = row.integer(2)}});
+        places.push_back({.at = row.time(0),
+            .id = {.station = row.text(1), .seq = row.integer(2)},
+            .isAmended = row.number(3) > 0});
     return places;
 }
 

@@ -26,8 +26,18 @@ public:
     void put(const std::string& unit, const RoundRow& row, const std::vector<PositionReading>& readings,
         std::chrono::milliseconds setBack);
 
+    /** How often a round was amended, and when the last time. */
+    struct Amended
+    {
+        int times = 0;
+        Instant last;
+    };
+    /** The row says what `round` says from now on; its setBack, or nothing when there is no such row. */
+    std::optional<std::chrono::milliseconds> amend(const std::string& unit, const RecordId& id,
+        const RoundRecord& round, const std::vector<PositionReading>& readings, const Amended& amended);
+
     [[nodiscard]] std::vector<RoundRow> range(const std::string& unit, Slot from, Slot to) const;
-    /** Shift round, re-checks and checks of one shift, in the order they were finished. */
+    /** Shift round, re-checks and checks of one shift, but spot checks, in the order they were finished. */
     [[nodiscard]] std::vector<RecordId> ofShift(const std::string& unit, Slot slot) const;
     [[nodiscard]] bool hasShiftRound(const std::string& unit, Slot slot) const;
     [[nodiscard]] bool has(const std::string& unit, Slot slot, const RecordId& id, RoundKind kind) const;
@@ -40,16 +50,19 @@ public:
         int version = 1;
         std::vector<PositionReading> readings;
     };
-    /** Of all rounds and checks with from <= slot < to in which something was measured. */
+    /** The spot checks with from <= slot < to, in the order they were finished. */
+    [[nodiscard]] std::vector<RecordId> spotChecks(const std::string& unit, Slot from, Slot to) const;
+    /** Of all rounds and checks, but spot checks, with from <= slot < to in which something was measured. */
     [[nodiscard]] std::vector<Measurements> measurements(const std::string& unit, Slot from, Slot to) const;
     /** Units with a round by this checklist version. */
     [[nodiscard]] std::vector<std::string> unitsUsing(const std::string& checklist, int version) const;
 
-    /** Where each round of a unit stands in the order of its gaps. */
+    /** Where each round or check of a unit stands in the order of its gaps; spot checks stand nowhere. */
     struct Place
     {
         Instant at;
         RecordId id;
+        bool isAmended = false;
     };
     [[nodiscard]] std::vector<Place> places(const std::string& unit) const;
 

@@ -51,7 +51,7 @@ std::unique_ptr<Database> openForWriting(const std::string& path)
     if (version <= newestSchema())
         database->run("PRAGMA journal_mode = WAL");
     if (version != newestSchema())
-        migrate(*database, schemaSteps());
+        migrate(*database, schemaSteps(), [](Database& older) { Projector(older, older).replayAll(); });
     return database;
 }
 

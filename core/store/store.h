@@ -4,6 +4,7 @@
 #include "core/base/clock.h"
 #include "core/gap/gapaction.h"
 #include "core/ledger/record.h"
+#include "core/round/changeidea.h"
 #include "core/round/standing.h"
 #include "core/round/walk.h"
 #include "core/store/unit.h"
@@ -28,6 +29,17 @@ struct RoundRow
     int index = 0;
     Instant started;
     Instant finished;
+    std::string actor;
+    Instant recorded; ///< when its record was made, by a clock that never goes back
+    bool fromPaper = false;
+    int amendments = 0; ///< what the row says is what the last one says
+    std::optional<Instant> amendedAt;
+};
+
+/** A round and who walked it. */
+struct WalkedRound
+{
+    RoundRecord round;
     std::string actor;
 };
 
@@ -103,14 +115,27 @@ public:
     Result<void> dropDraft(const std::string& unit, RoundKind kind);
     /**
      * Appends the record, its projections and drops the draft of that kind, all in one transaction. A second
-     * shift round for the same shift is refused with AlreadyExists.
+     * shift round for the same shift is refused with AlreadyExists. A spot check becomes an `observation`.
      */
     Result<RecordId> saveRound(const std::string& unit, const RoundRecord& round, const std::string& actor);
+    /** All of them or none, and far quicker than one by one when they are of the past. Drafts stay. */
+    Result<std::vector<RecordId>> saveRounds(const std::string& unit, const std::vector<WalkedRound>& rounds);
+    /**
+     * From now on `corrected` counts for the round; the record of it stays. Refused as checkAmendment says, and
+     * when `id` names no round. Amendments of other stations may come later: the last one made counts.
+     */
+    Result<RecordId> amendRound(const RecordId& id, const RoundRecord& corrected, const std::string& reason,
+        const std::string& actor);
     /** Rows with from <= slot < to, by slot and finish. */
     Result<std::vector<RoundRow>> rounds(const std::string& unit, Slot from, Slot to) const;
-    /** The shift's round, re-checks and checks, whole, in the order they were finished. */
+    /** The shift's round, re-checks and checks, but no spot checks, whole, in the order they were finished. */
     Result<std::vector<SavedRound>> roundsOfShift(const std::string& unit, Slot slot) const;
+    /** A round, check or spot check as it counts. */
     Result<SavedRound> round(const RecordId& id) const;
+    /** The same as it was first recorded, before anybody amended it. */
+    Result<SavedRound> firstRecorded(const RecordId& id) const;
+    /** Whole, with from <= slot < to, in the order they were finished. */
+    Result<std::vector<SavedRound>> spotChecks(const std::string& unit, Slot from, Slot to) const;
     Result<std::vector<Reading>> readings(
         const std::string& unit, const std::string& item, Slot from, Slot to) const;
     /**
@@ -135,6 +160,16 @@ public:
     /** All gaps an item ever had in the unit, in order. */
     Result<std::vector<Gap>> gapsOf(const std::string& unit, const std::string& item) const;
     Result<void> actOnGap(const std::string& unit, const GapAction& action, const std::string& actor);
+
+    // What is tried
+    /**
+     * A new idea when its id is empty, else the one of that id put right or ended; gives the id. Refused as
+     * checkChangeIdea says.
+     */
+    Result<std::string> noteChange(
+        const std::string& unit, const ChangeIdea& idea, const std::string& actor);
+    /** By first day. */
+    Result<std::vector<ChangeIdea>> changeIdeas(const std::string& unit) const;
 
     // Upkeep
     /** File, chain of every station, seals, order of time, projections against a replay. */

@@ -36,13 +36,29 @@ void checkAgainst(const Checklist& checklist, const RoundRecord& round)
     if (!fitsItself(round))
         refuse(ErrorCode::InvalidArgument,
             "round of " + nameOf(round.shift) + ": outcomes, reasons, counts and kind do not fit each other");
-    const RoundKind walked = round.kind == RoundKind::Recheck ? RoundKind::Shift : round.kind;
-    if (walked != checklist.use)
+    if (checklistUse(round.kind) != checklist.use)
         refuse(ErrorCode::InvalidArgument,
             "round of " + nameOf(round.shift) + ": checklist " + checklist.id + " is for '"
                 + codeName(checklist.use) + "', not for '" + codeName(round.kind) + "'");
 }
 
+}
+
+void Store::Parts::mayBeSaved(const std::string& unit, const RoundRecord& round)
+{
+    checkAgainst(*knownChecklist(round.checklist, round.version), round);
+    const Slot slot = round.shift.slot();
+    if (round.kind == RoundKind::Shift && rounds.hasShiftRound(unit, slot))
+        refuse(ErrorCode::AlreadyExists,
+            "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
+            "Re-check what was mended instead.");
+    if (round.over && !rounds.has(unit, slot, *round.over, RoundKind::Shift))
+        refuse(ErrorCode::NotFound, "the round of " + nameOf(round.shift) + " that is re-checked is not there");
+}
+
+void Store::Parts::mayStandFor(const RoundRecord& corrected)
+{
+    checkAgainst(*knownChecklist(corrected.checklist, corrected.version), corrected);
 }
 
 Result<void> Store::saveDraft(const Draft& draft)
@@ -67,18 +83,25 @@ Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& ro
 {
     return m_parts->inTransaction([&] {
         m_parts->knownUnit(unit);
-        checkAgainst(*m_parts->knownChecklist(round.checklist, round.version), round);
-        const Slot slot = round.shift.slot();
-        if (round.kind == RoundKind::Shift && m_parts->rounds.hasShiftRound(unit, slot))
-            refuse(ErrorCode::AlreadyExists,
-                "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
-                "Re-check what was mended instead.");
-        if (round.over && !m_parts->rounds.has(unit, slot, *round.over, RoundKind::Shift))
-            refuse(ErrorCode::NotFound,
-                "the round of " + nameOf(round.shift) + " that is re-checked is not there");
+        m_parts->mayBeSaved(unit, round);
         RecordId id = m_parts->append(unit, round, actor);
         m_parts->drafts.drop(unit, round.kind);
         return id;
+    });
+}
+
+Result<std::vector<RecordId>> Store::saveRounds(const std::string& unit, const std::vector<WalkedRound>& rounds)
+{
+    return m_parts->inTransaction([&] {
+        m_parts->knownUnit(unit);
+        std::vector<RecordId> ids;
+        m_parts->projector.gatherLate();
+        for (const WalkedRound& walked : rounds) {
+            m_parts->mayBeSaved(unit, walked.round);
+            ids.push_back(m_parts->append(unit, walked.round, walked.actor));
+        }
+        m_parts->projector.carryLate();
+        return ids;
     });
 }
 

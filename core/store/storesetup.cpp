@@ -68,8 +68,7 @@ Result<void> Store::adopt(const std::string& unit, const Adoption& adoption, con
 Result<AdoptedChecklist> Store::checklistFor(const std::string& unit, RoundKind use, Date day) const
 {
     return attempt([&] {
-        // A re-check walks with the checklist of the shift's round.
-        const RoundKind kind = use == RoundKind::Recheck ? RoundKind::Shift : use;
+        const RoundKind kind = checklistUse(use);
         auto adopted = m_parts->projector.checklists().adopted(unit, kind, day);
         if (!adopted)
             refuse(ErrorCode::NotFound,

@@ -72,6 +72,8 @@ QString WardText::roundKind(RoundKind kind)
         return tr("Re-check of what is missing");
     case RoundKind::PreBirth:
         return tr("Check before a birth");
+    case RoundKind::SpotCheck:
+        return tr("Spot check");
     case RoundKind::AfterUse:
         break;
     }

@@ -145,10 +145,6 @@ TEST_CASE("a record whose parts do not agree is refused")
                      members(body).push_back({"over", Json::Array{Json("s"), Json(1)}});
                  }},
              {"a re-check without its round", set("kind", "recheck")},
-             {"a member nobody knows",
-                 [](Json& body) {
-                     members(body).push_back({"remark", "Baby of A"});
-                 }},
              {"a shift index beyond the day", [](Json& body) { member(member(body, "shift"), "index") = 4; }},
              {"a shift without its end", [](Json& body) { drop(member(body, "shift"), "ends"); }},
              {"a shift on no day", [](Json& body) { member(member(body, "shift"), "date") = "2026-02-30"; }},
@@ -185,6 +181,18 @@ TEST_CASE("a record whose parts do not agree is refused")
         REQUIRE_FALSE(read.has_value());
         CHECK_FALSE(read.error().message.empty());
     }
+}
+
+TEST_CASE("a record with a member of a later version is refused and says what to do")
+{
+    Json body = toBody(sampleRecord());
+    members(body).push_back({"births", 2});
+    const auto read = roundFromBody(body);
+    REQUIRE_FALSE(read.has_value());
+    CHECK(read.error().code == ErrorCode::NewerSchema);
+    CHECK(read.error().message.find("a later version of this program wrote it") != std::string::npos);
+    CHECK(read.error().message.find("'births'") != std::string::npos);
+    CHECK(read.error().hint == "Install the version of the station that wrote it, or a later one.");
 }
 
 TEST_CASE("the order of members does not matter")

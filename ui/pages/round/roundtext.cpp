@@ -55,6 +55,8 @@ QString RoundText::begin(RoundKind kind, const Draft* draft)
             return tr("Take up the check before a birth · %1").arg(progress);
         case RoundKind::AfterUse:
             return tr("Take up the check after use · %1").arg(progress);
+        case RoundKind::SpotCheck:
+            return tr("Take up the spot check · %1").arg(progress);
         }
     }
     switch (kind) {
@@ -64,6 +66,8 @@ QString RoundText::begin(RoundKind kind, const Draft* draft)
         return tr("Re-check what is missing");
     case RoundKind::PreBirth:
         return tr("Check before a birth");
+    case RoundKind::SpotCheck:
+        return tr("Spot check");
     case RoundKind::AfterUse:
         break;
     }
