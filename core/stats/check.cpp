@@ -3,7 +3,6 @@
 
 #include <array>
 #include <charconv>
-#include <cmath>
 
 namespace cradlepost::stats {
 
@@ -23,7 +22,7 @@ Result<void> checkLevel(double level)
 
 Result<void> checkTally(Tally tally)
 {
-    if (tally.n < 0 || tally.x < 0 || tally.x > tally.n || tally.n > maxCount)
+    if (!isSound(tally))
         return wrong("a tally needs 0 <= x <= n, not x = " + std::to_string(tally.x)
             + ", n = " + std::to_string(tally.n));
     return {};
@@ -33,8 +32,8 @@ Result<void> checkTallies(std::span<const Tally> tallies)
 {
     std::int64_t total = 0;
     for (std::size_t i = 0; i < tallies.size(); ++i) {
-        if (auto sound = checkTally(tallies[i]); !sound)
-            return wrong("row " + std::to_string(i + 1) + ": " + sound.error().message);
+        if (!isSound(tallies[i]))
+            return wrong("row " + std::to_string(i + 1) + ": " + checkTally(tallies[i]).error().message);
         total += tallies[i].n;
         if (total > maxCount)
             return wrong("row " + std::to_string(i + 1) + ": the sum of n is beyond 2^53");
@@ -51,7 +50,7 @@ Result<void> checkInside(double value, const char* what)
 
 Result<void> checkFinite(double value, const char* what)
 {
-    if (!(std::abs(value) <= largestValue))
+    if (!isSensible(value))
         return wrong(std::string(what) + " is not a number of sensible size: " + shortest(value));
     return {};
 }
@@ -59,13 +58,12 @@ Result<void> checkFinite(double value, const char* what)
 Result<void> checkFinite(std::span<const double> values, const char* what)
 {
     for (std::size_t i = 0; i < values.size(); ++i) {
-        if (auto sound = checkFinite(values[i], what); !sound)
-            return wrong("row " + std::to_string(i + 1) + ": " + sound.error().message);
+        if (!isSensible(values[i]))
+            return wrong(
+                "row " + std::to_string(i + 1) + ": " + checkFinite(values[i], what).error().message);
     }
     return {};
 }
-
-bool isExposure(double value) { return value == 0 || (value >= leastExposure && value <= largestExposure); }
 
 Result<void> checkNotNegative(std::span<const double> values, const char* what)
 {

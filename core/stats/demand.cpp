@@ -23,16 +23,18 @@ Result<void> checkDemand(Demand demand)
 /** Sum over i > k of (i - k) P(N = i) by recurrence: exact in far tails, where the closed form cancels. */
 double unmetBySum(Demand demand, std::int64_t stock, double firstTerm)
 {
+    // P(N = i + 1) = P(N = i) (i + shift) scale/(i + 1).
+    const double shift = demand.size.value_or(0);
+    const double scale = demand.size ? demand.mean / (*demand.size + demand.mean) : demand.mean;
+    const double last = static_cast<double>(stock) + 1e6;
     double term = firstTerm;
     double sum = 0;
-    for (std::int64_t i = stock + 1; i < stock + 1'000'000; ++i) {
-        const double part = static_cast<double>(i - stock) * term;
+    double beyond = 1; // i - stock
+    for (double i = static_cast<double>(stock) + 1; i < last; ++i, ++beyond) {
+        const double part = beyond * term;
         sum += part;
-        const double next = static_cast<double>(i);
-        const double ratio = demand.size
-            ? (next + *demand.size) / (next + 1) * (demand.mean / (*demand.size + demand.mean))
-            : demand.mean / (next + 1);
-        if (ratio < 1 && part / (1 - ratio) < sum * 1e-17)
+        const double ratio = (demand.size ? i + shift : 1) * scale / (i + 1);
+        if (part < sum * 1e-17 * (1 - ratio))
             break;
         term *= ratio;
     }
@@ -50,9 +52,41 @@ template <class Distribution> StockOutlook look(const Distribution& n, std::int6
 {
     StockOutlook o;
     o.exactly = n.pmf(stock);
-    o.atMost = n.atMost(stock);
     o.stockOut = n.moreThan(stock);
-    o.emptyShelf = n.moreThan(stock - 1);
+    o.atMost = o.stockOut < 0.5 ? 1 - o.stockOut : n.atMost(stock);
+    o.emptyShelf = stock == 0 ? 1 : std::min(1.0, o.stockOut + o.exactly);
+    return o;
+}
+
+/**
+ * The closed form loses digits by cancellation once little of the mean is left; a sum costs a term for each
+ * step of the tail. Where the tail is that long the cancellation is mild.
+ */
+bool isCancelled(double unmet, Demand demand, std::int64_t stock)
+{
+    return stock > 0 && unmet < 1e-2 * std::max(1.0, demand.mean) && tailSteps(demand) < 1e5;
+}
+
+StockOutlook gammaPoissonOutlook(Demand demand, std::int64_t stock)
+{
+    const double size = *demand.size;
+    const NegativeBinomial n{.mean = demand.mean, .size = size};
+    auto o = look(n, stock);
+    // i P(N = i) is mean times the chance of i - 1 under size + 1.
+    const NegativeBinomial shifted{.mean = (size + 1) * demand.mean / size, .size = size + 1};
+    o.unmet = demand.mean * shifted.moreThan(stock - 1) - static_cast<double>(stock) * o.stockOut;
+    if (isCancelled(o.unmet, demand, stock))
+        o.unmet = unmetBySum(demand, stock, n.pmf(stock + 1));
+    return o;
+}
+
+StockOutlook poissonOutlook(Demand demand, std::int64_t stock)
+{
+    const Poisson n{.mean = demand.mean};
+    auto o = look(n, stock);
+    o.unmet = demand.mean * o.emptyShelf - static_cast<double>(stock) * o.stockOut;
+    if (isCancelled(o.unmet, demand, stock))
+        o.unmet = unmetBySum(demand, stock, n.pmf(stock + 1));
     return o;
 }
 
@@ -63,30 +97,9 @@ Result<StockOutlook> outlook(Demand demand, std::int64_t stock)
     CRADLEPOST_TRY(checkDemand(demand));
     if (stock < 0 || stock > maxCount)
         return wrong("a stock cannot be " + std::to_string(stock));
-    const double k = static_cast<double>(stock);
     if (demand.mean <= 0)
         return look(Poisson{.mean = 0}, stock);
-    StockOutlook o;
-    double next = 0; // P(N = stock + 1)
-    if (demand.size) {
-        const NegativeBinomial n{.mean = demand.mean, .size = *demand.size};
-        o = look(n, stock);
-        next = n.pmf(stock + 1);
-        // i P(N = i) is mean times the chance of i - 1 under size + 1.
-        const double size = *demand.size;
-        const NegativeBinomial shifted{.mean = (size + 1) * demand.mean / size, .size = size + 1};
-        o.unmet = demand.mean * shifted.moreThan(stock - 1) - k * o.stockOut;
-    } else {
-        const Poisson n{.mean = demand.mean};
-        o = look(n, stock);
-        next = n.pmf(stock + 1);
-        o.unmet = demand.mean * o.emptyShelf - k * o.stockOut;
-    }
-    // The closed form loses digits by cancellation once little of the mean is left; a sum costs a term for
-    // each step of the tail. Where the tail is that long the cancellation is mild.
-    if (stock > 0 && o.unmet < 1e-2 * std::max(1.0, demand.mean) && tailSteps(demand) < 1e5)
-        o.unmet = unmetBySum(demand, stock, next);
-    return o;
+    return demand.size ? gammaPoissonOutlook(demand, stock) : poissonOutlook(demand, stock);
 }
 
 Result<std::int64_t> stockFor(Demand demand, double service)

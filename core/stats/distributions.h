@@ -4,9 +4,9 @@
 #include <cstdint>
 
 /**
- * The distributions that the methods stand on, over Boost.Math; the only place that includes it. This is the
- * ground layer: the callers have checked their arguments, and the comments state what they must be. Both
- * tails are computed directly, so that a tail of 1e-17 keeps its digits.
+ * The distributions that the methods stand on. This is the ground layer: the callers have checked their
+ * arguments, and the comments state what they must be. Both tails are computed directly, so that a tail of
+ * 1e-17 keeps its digits.
  */
 namespace cradlepost::stats {
 
@@ -30,6 +30,14 @@ double gammaUpperQuantile(double p, double shape, double scale);
 double betaQuantile(double p, double a, double b);
 double betaUpperQuantile(double p, double a, double b);
 
+/** Where the distribution of a count reaches q. */
+struct Crossing
+{
+    std::int64_t k = 0; ///< the quantile
+    double excess = 0; ///< P(X <= k) - q
+    double pmf = 0; ///< P(X = k)
+};
+
 /** Number of events in n independent trials; n >= 0, 0 <= p <= 1. */
 struct Binomial
 {
@@ -40,6 +48,12 @@ struct Binomial
     [[nodiscard]] double moreThan(std::int64_t k) const;
     /** Smallest k with P(X <= k) >= q; 0 <= q <= 1. Equal to within 64 rounding units counts as reached. */
     [[nodiscard]] std::int64_t quantile(double q) const;
+    /**
+     * Quantile of q = tail, or of 1 - tail when `upper`, with what is needed to interpolate; 0 < tail <= 0.5,
+     * n
+     * >= 1, 0 < p < 1. z is the normal quantile of q: callers with many n have it at hand.
+     */
+    [[nodiscard]] Crossing crossing(double tail, double z, bool upper) const;
 };
 
 /** mean >= 0. */

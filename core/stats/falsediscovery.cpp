@@ -24,6 +24,7 @@ Result<void> checkChances(std::span<const std::optional<double>> p)
 std::vector<std::size_t> inOrder(std::span<const std::optional<double>> p)
 {
     std::vector<std::size_t> order;
+    order.reserve(p.size());
     for (std::size_t i = 0; i < p.size(); ++i) {
         if (p[i])
             order.push_back(i);

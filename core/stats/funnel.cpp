@@ -36,9 +36,21 @@ Result<double> targetOf(std::span<const Tally> rows, const FunnelOptions& option
     return static_cast<double>(sum.x) / static_cast<double>(sum.n);
 }
 
+double twoSided(const Binomial& count, std::int64_t x)
+{
+    const bool low = static_cast<double>(x) < static_cast<double>(count.n) * count.p;
+    const double near = low ? count.atMost(x) : count.moreThan(x - 1);
+    // Both tails hold x: while one is below a half the other one is above it.
+    if (near < 0.5)
+        return 2 * near;
+    return std::min(1.0, 2 * std::min(near, low ? count.moreThan(x - 1) : count.atMost(x)));
+}
+
 Result<void> addUnits(Funnel& funnel, std::span<const Tally> rows)
 {
     std::vector<std::optional<double>> p;
+    p.reserve(rows.size());
+    funnel.units.reserve(rows.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         if (rows[i].n == 0)
             continue;
@@ -47,7 +59,7 @@ Result<void> addUnits(Funnel& funnel, std::span<const Tally> rows)
         unit.share = static_cast<double>(rows[i].x) / static_cast<double>(rows[i].n);
         unit.s = std::sqrt(funnel.target * (1 - funnel.target) / static_cast<double>(rows[i].n));
         unit.z = (unit.share - funnel.target) / unit.s;
-        unit.p = *exactTwoSided(rows[i], funnel.target);
+        unit.p = twoSided({.n = rows[i].n, .p = funnel.target}, rows[i].x);
         p.emplace_back(unit.p);
     }
     const auto adjusted = benjaminiHochberg(p);
@@ -62,6 +74,8 @@ Result<void> addDispersion(Funnel& funnel, const FunnelOptions& options)
 {
     std::vector<double> z;
     std::vector<double> variances;
+    z.reserve(funnel.units.size());
+    variances.reserve(funnel.units.size());
     for (const auto& unit : funnel.units) {
         z.push_back(unit.z);
         variances.push_back(unit.s * unit.s);
@@ -84,14 +98,37 @@ Result<void> addDispersion(Funnel& funnel, const FunnelOptions& options)
     return {};
 }
 
-Interval limitsFor(const Funnel& funnel, const FunnelUnit& unit, std::int64_t n, double level)
+/** Limits of one level for units of any size. */
+struct Width
 {
-    if (funnel.applied == DispersionModel::None)
-        return *funnelLimits(funnel.target, n, level);
+    double tail = 0;
+    double z = 0; ///< normal quantile of 1 - tail
+};
+
+Width widthOf(double level) { return {.tail = (1 - level) / 2, .z = normalWidth(level)}; }
+
+Result<double> exactLimit(const Binomial& count, const Width& width, bool upper)
+{
+    const auto at = count.crossing(width.tail, upper ? width.z : -width.z, upper);
+    if (!(at.pmf > 0))
+        return undefined("the limit lies where chance is too small to be counted");
+    return (static_cast<double>(at.k) - at.excess / at.pmf) / static_cast<double>(count.n);
+}
+
+Result<Interval> limitsFor(const Funnel& funnel, const FunnelUnit& unit, std::int64_t n, const Width& width)
+{
+    if (funnel.applied == DispersionModel::None) {
+        const Binomial count{.n = n, .p = funnel.target};
+        const auto low = exactLimit(count, width, false);
+        const auto high = exactLimit(count, width, true);
+        if (!low || !high)
+            return tl::unexpected(low ? high.error() : low.error());
+        return cut(*low, *high);
+    }
     const double sd = funnel.applied == DispersionModel::Multiplicative
         ? unit.s * std::sqrt(funnel.phiWinsorised)
         : std::sqrt(unit.s * unit.s + funnel.tau2);
-    const double half = normalWidth(level) * sd;
+    const double half = width.z * sd;
     return cut(funnel.target - half, funnel.target + half);
 }
 
@@ -125,14 +162,9 @@ Result<double> funnelLimit(double target, std::int64_t n, double tail)
     CRADLEPOST_TRY(checkInside(tail, "the tail"));
     if (n < 1 || n > maxCount)
         return wrong("a funnel limit needs n of at least 1, not " + std::to_string(n));
-    const Binomial count{.n = n, .p = target};
-    const auto r = count.quantile(tail);
-    // The smaller of both tails is known to more digits.
-    const double excess = tail > 0.5 ? (1 - tail) - count.moreThan(r) : count.atMost(r) - tail;
-    const double step = count.pmf(r);
-    if (!(step > 0))
-        return undefined("the limit lies where chance is too small to be counted");
-    return (static_cast<double>(r) - excess / step) / static_cast<double>(n);
+    const bool upper = tail > 0.5;
+    const Width width{.tail = upper ? 1 - tail : tail, .z = std::abs(normalQuantile(tail))};
+    return exactLimit({.n = n, .p = target}, width, upper);
 }
 
 Result<Interval> funnelLimits(double target, std::int64_t n, double level)
@@ -154,8 +186,7 @@ Result<double> exactTwoSided(Tally tally, double target)
     CRADLEPOST_TRY(checkInside(target, "the target"));
     if (tally.n == 0)
         return undefined("nothing observed (n = 0), so there is nothing to test");
-    const Binomial count{.n = tally.n, .p = target};
-    return std::min(1.0, 2 * std::min(count.atMost(tally.x), count.moreThan(tally.x - 1)));
+    return twoSided({.n = tally.n, .p = target}, tally.x);
 }
 
 Result<Funnel> funnel(std::span<const Tally> rows, const FunnelOptions& options)
@@ -168,10 +199,16 @@ Result<Funnel> funnel(std::span<const Tally> rows, const FunnelOptions& options)
     result.target = *target;
     CRADLEPOST_TRY(addUnits(result, rows));
     CRADLEPOST_TRY(addDispersion(result, options));
+    const Width inner = widthOf(innerLevel);
+    const Width outer = widthOf(outerLevel);
     for (auto& unit : result.units) {
         const auto n = rows[unit.row].n;
-        unit.inner = limitsFor(result, unit, n, innerLevel);
-        unit.outer = limitsFor(result, unit, n, outerLevel);
+        const auto innerLimits = limitsFor(result, unit, n, inner);
+        const auto outerLimits = limitsFor(result, unit, n, outer);
+        if (!innerLimits || !outerLimits)
+            return tl::unexpected(innerLimits ? outerLimits.error() : innerLimits.error());
+        unit.inner = *innerLimits;
+        unit.outer = *outerLimits;
         unit.side = sideOf(unit, result.applied);
     }
     return result;

@@ -8,6 +8,12 @@
 
 namespace cradlepost::stats {
 
+namespace {
+
+std::string rowText(std::size_t i) { return "row " + std::to_string(i + 1) + ": "; }
+
+}
+
 Result<double> meanKineticTemperature(std::span<const StoreReading> readings, double activation)
 {
     constexpr double zero = 273.15;
@@ -18,11 +24,10 @@ Result<double> meanKineticTemperature(std::span<const StoreReading> readings, do
     double weights = 0;
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const auto& r = readings[i];
-        const auto row = "row " + std::to_string(i + 1) + ": ";
         if (!(r.celsius > -zero && r.celsius <= 1000))
-            return wrong(row + "a temperature cannot be " + shortest(r.celsius) + " degrees C");
+            return wrong(rowText(i) + "a temperature cannot be " + shortest(r.celsius) + " degrees C");
         if (!isExposure(r.weight))
-            return wrong(row + "a duration cannot be " + shortest(r.weight));
+            return wrong(rowText(i) + "a duration cannot be " + shortest(r.weight));
         weights += r.weight;
         if (r.weight <= 0)
             continue;
@@ -32,12 +37,14 @@ Result<double> meanKineticTemperature(std::span<const StoreReading> readings, do
     if (!(weights > 0))
         return undefined("no reading stands for any time, so there is no mean temperature");
     // Relative to the warmest reading, so that nothing underflows.
+    const double top = activation / (warmest + zero);
     double sum = 0;
     for (const auto& r : readings) {
-        const double colder = activation / (r.celsius + zero) - activation / (warmest + zero);
-        sum += r.weight / weights * std::exp(-colder);
+        // One that stands for no time may be warmer than `warmest`, by more than an exponential can hold.
+        if (r.weight > 0)
+            sum += r.weight * std::exp(top - activation / (r.celsius + zero));
     }
-    const double inverse = 1 / (warmest + zero) - std::log(sum) / activation;
+    const double inverse = 1 / (warmest + zero) - std::log(sum / weights) / activation;
     return std::clamp(1 / inverse - zero, coldest, warmest);
 }
 

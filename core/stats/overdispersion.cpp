@@ -2,6 +2,7 @@
 #include "core/stats/overdispersion.h"
 
 #include "core/stats/check.h"
+#include "core/stats/distributions.h"
 #include "core/stats/orderstats.h"
 
 #include <algorithm>
@@ -65,8 +66,10 @@ Result<double> betweenVariance(double phi, std::span<const double> variances)
     return std::max(0.0, (units * phi - (units - 1)) / (w - ww / w));
 }
 
-Result<RandomEffects> randomEffects(std::span<const double> estimates, std::span<const double> variances)
+Result<RandomEffects> randomEffects(
+    std::span<const double> estimates, std::span<const double> variances, double level)
 {
+    CRADLEPOST_TRY(checkLevel(level));
     if (estimates.size() != variances.size())
         return wrong("each estimate needs its variance");
     CRADLEPOST_TRY(checkFinite(estimates, "the estimate"));
@@ -91,6 +94,9 @@ Result<RandomEffects> randomEffects(std::span<const double> estimates, std::span
     r.tau2 = *betweenVariance(r.q / static_cast<double>(units), variances);
     r.mean = mean(r.tau2, weights);
     r.se = std::sqrt(1 / weights);
+    const double half = normalWidth(level) * r.se;
+    r.interval = {.low = r.mean - half, .high = r.mean + half};
+    r.h2 = r.q / df;
     r.i2 = r.q > df ? 100 * (r.q - df) / r.q : 0;
     return r;
 }

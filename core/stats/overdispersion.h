@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/stats/tally.h"
 
 #include <span>
 #include <vector>
@@ -33,11 +34,14 @@ struct RandomEffects
     double tau2 = 0;
     double mean = 0;
     double se = 0;
+    Interval interval; ///< of the mean, mean +- z se
     double i2 = 0; ///< per cent, 0 when Q is at most its degrees of freedom
+    double h2 = 0; ///< Q over its degrees of freedom, 1 is what chance gives
 };
 
 /** Mean over units with their sampling variances, by DerSimonian-Laird. At least two units, variances above
  * 0. */
-Result<RandomEffects> randomEffects(std::span<const double> estimates, std::span<const double> variances);
+Result<RandomEffects> randomEffects(
+    std::span<const double> estimates, std::span<const double> variances, double level = usualLevel);
 
 }

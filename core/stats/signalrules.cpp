@@ -4,6 +4,7 @@
 #include "core/stats/check.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 namespace cradlepost::stats {
@@ -15,6 +16,8 @@ constexpr double onTheLine = 1e-9;
 constexpr int alternatingLength = 14;
 constexpr int huggingLength = 15;
 constexpr int mixtureLength = 8;
+constexpr unsigned lastThree = 0b111;
+constexpr unsigned lastFive = 0b11111;
 
 int sideBeyond(double z, double line)
 {
@@ -22,6 +25,18 @@ int sideBeyond(double z, double line)
         return 1;
     return z < -line - onTheLine ? -1 : 0;
 }
+
+/** The last few points as bits, the latest the lowest: beyond a line above, and beyond it below. */
+struct Window
+{
+    unsigned above = 0;
+    unsigned below = 0;
+    void add(int side, unsigned mask)
+    {
+        above = (above << 1U | (side > 0 ? 1U : 0U)) & mask;
+        below = (below << 1U | (side < 0 ? 1U : 0U)) & mask;
+    }
+};
 
 /** Walks the series once and keeps what each rule needs of the past. */
 class Walk
@@ -50,9 +65,11 @@ private:
         m_run = side != 0 && side == m_side ? m_run + 1 : (side != 0 ? 1 : 0);
         m_side = side;
         const bool inside = std::abs(z) < 1 - onTheLine;
-        const bool outside = sideBeyond(z, 1) != 0;
+        const int beyondOne = sideBeyond(z, 1);
+        m_beyondOne.add(beyondOne, lastFive);
+        m_beyondTwo.add(sideBeyond(z, 2), lastThree);
         m_inside = inside ? m_inside + 1 : 0;
-        m_outside = outside ? m_outside + 1 : 0;
+        m_outside = beyondOne != 0 ? m_outside + 1 : 0;
         if (m_at == 0)
             return;
         const double rise = z - m_z[m_at - 1];
@@ -70,9 +87,9 @@ private:
                 add(SignalRule::BeyondLimit, m_at, side);
         }
         if (m_rules.twoOfThree)
-            zone(SignalRule::TwoOfThree, 2, 2, 3);
+            zone(SignalRule::TwoOfThree, m_beyondTwo, 2);
         if (m_rules.fourOfFive)
-            zone(SignalRule::FourOfFive, 1, 4, 5);
+            zone(SignalRule::FourOfFive, m_beyondOne, 4);
         if (m_rules.runOnOneSide && m_run >= m_rules.runLength)
             add(SignalRule::RunOnOneSide, m_at + 1 - static_cast<std::size_t>(m_run), m_side);
         if (m_rules.trend && m_steps >= m_rules.trendLength - 1)
@@ -85,21 +102,12 @@ private:
             add(SignalRule::Mixture, m_at + 1 - static_cast<std::size_t>(mixtureLength), 0);
     }
 
-    void zone(SignalRule rule, double line, int needed, std::size_t window)
+    void zone(SignalRule rule, const Window& window, int needed)
     {
-        const int side = sideBeyond(m_z[m_at], line);
-        if (side == 0)
-            return;
-        int count = 0;
-        std::size_t first = m_at;
-        for (std::size_t i = m_at + 1 > window ? m_at + 1 - window : 0; i <= m_at; ++i) {
-            if (sideBeyond(m_z[i], line) != side)
-                continue;
-            first = std::min(first, i);
-            ++count;
-        }
-        if (count >= needed)
-            add(rule, first, side);
+        const int side = (window.above & 1U) != 0 ? 1 : ((window.below & 1U) != 0 ? -1 : 0);
+        const unsigned points = side > 0 ? window.above : window.below;
+        if (side != 0 && std::popcount(points) >= needed)
+            add(rule, m_at + 1 - static_cast<std::size_t>(std::bit_width(points)), side);
     }
 
     [[nodiscard]] bool bothSides() const
@@ -118,6 +126,8 @@ private:
     const RuleSet& m_rules;
     std::vector<Signal> m_found;
     std::size_t m_at = 0;
+    Window m_beyondOne;
+    Window m_beyondTwo;
     int m_run = 0;
     int m_side = 0;
     int m_steps = 0;

@@ -28,11 +28,9 @@ template <class Strata> Result<double> weightSum(const Strata& strata)
     return sum;
 }
 
-Result<void> checkExposure(std::size_t i, double exposure)
+tl::unexpected<Error> wrongExposure(std::size_t i, double exposure)
 {
-    if (!isExposure(exposure))
-        return wrong(rowText(i) + "an exposure cannot be " + shortest(exposure));
-    return {};
+    return wrong(rowText(i) + "an exposure cannot be " + shortest(exposure));
 }
 
 }
@@ -47,8 +45,8 @@ Result<Standardised> directShare(std::span<const ShareStratum> strata, double le
     Tally all;
     double variance = 0;
     for (std::size_t i = 0; i < strata.size(); ++i) {
-        if (auto sound = checkTally(strata[i].tally); !sound)
-            return wrong(rowText(i) + sound.error().message);
+        if (!isSound(strata[i].tally))
+            return wrong(rowText(i) + checkTally(strata[i].tally).error().message);
         if (strata[i].weight <= 0)
             continue;
         if (strata[i].tally.n == 0)
@@ -81,7 +79,8 @@ Result<Standardised> directRate(std::span<const RateStratum> strata, double leve
     double largest = 0;
     for (std::size_t i = 0; i < strata.size(); ++i) {
         const auto& k = strata[i];
-        CRADLEPOST_TRY(checkExposure(i, k.exposure));
+        if (!isExposure(k.exposure))
+            return wrongExposure(i, k.exposure);
         if (k.events < 0 || k.events > maxCount)
             return wrong(rowText(i) + "a count of events cannot be " + std::to_string(k.events));
         if (k.weight <= 0)
@@ -115,7 +114,8 @@ Result<Indirect> indirectRatio(std::int64_t observed, std::span<const IndirectSt
         return tl::unexpected(limits.error());
     Indirect result;
     for (std::size_t i = 0; i < strata.size(); ++i) {
-        CRADLEPOST_TRY(checkExposure(i, strata[i].exposure));
+        if (!isExposure(strata[i].exposure))
+            return wrongExposure(i, strata[i].exposure);
         if (!isExposure(strata[i].standardRate))
             return wrong(rowText(i) + "a rate cannot be " + shortest(strata[i].standardRate));
         result.expected += strata[i].exposure * strata[i].standardRate;

@@ -66,10 +66,9 @@ Result<XmrChart> xmrChart(Rows rows, const ChartOptions& options)
 {
     constexpr double huge = std::numeric_limits<double>::max();
     for (std::size_t i = 0; i < rows.size(); ++i) {
-        if (!rows[i])
-            continue;
-        if (auto sound = checkFinite(*rows[i], "the value"); !sound)
-            return wrong("row " + std::to_string(i + 1) + ": " + sound.error().message);
+        if (rows[i] && !isSensible(*rows[i]))
+            return wrong(
+                "row " + std::to_string(i + 1) + ": " + checkFinite(*rows[i], "the value").error().message);
     }
     if (options.fixedCentre)
         CRADLEPOST_TRY(checkFinite(*options.fixedCentre, "the centre"));

@@ -28,6 +28,7 @@
 #include <cmath>
 #include <cstdio>
 #include <functional>
+#include <string_view>
 
 using namespace cradlepost::stats;
 
@@ -55,8 +56,12 @@ double measure(const std::function<double(int)>& call)
     return best;
 }
 
+std::string_view only; // the one method to run; all when empty
+
 void print(const char* method, const std::function<double(int)>& call)
 {
+    if (!only.empty() && only != method)
+        return;
     std::printf("%s,%.1f\n", method, measure(call));
     std::fflush(stdout);
 }
@@ -176,6 +181,8 @@ void durations()
 /** The month review of a district: 80 items of 60 units over 36 months, each a chart with rules. */
 void district()
 {
+    if (!only.empty() && only != "district")
+        return;
     Dice dice(4800);
     std::vector<std::vector<Tally>> charts;
     for (int i = 0; i < 80 * 60; ++i)
@@ -195,9 +202,11 @@ void district()
 
 }
 
-/** bench_stats: nanoseconds a call of each method, as method,ns lines; see run for the comparison. */
-int main()
+/** bench_stats [METHOD]: nanoseconds a call of each method, as method,ns lines; see run for the comparison.
+ */
+int main(int count, char** words)
 {
+    only = count > 1 ? words[1] : "";
     std::puts("method,ns");
     counts();
     series();

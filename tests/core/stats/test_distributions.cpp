@@ -41,6 +41,24 @@ TEST_CASE("a quantile of counts undoes the distribution")
     }
 }
 
+TEST_CASE("a crossing found step by step is the quantile with its tail")
+{
+    Dice dice(2005);
+    for (int i = 0; i < 2000; ++i) {
+        const Binomial b{.n = dice.whole(1, 900), .p = 0.001 + 0.998 * dice.share()};
+        const double tail = 0.0005 + 0.4 * dice.share();
+        const double z = normalQuantile(tail);
+        const auto low = b.crossing(tail, z, false);
+        CHECK(low.k == b.quantile(tail));
+        CHECK(low.excess == near(b.atMost(low.k) - tail, 1e-11));
+        CHECK(low.pmf == near(b.pmf(low.k), 1e-12));
+        const auto high = b.crossing(tail, -z, true);
+        CHECK(high.k == b.quantile(1 - tail));
+        CHECK(b.moreThan(high.k) <= tail * (1 + 1e-12));
+        CHECK(high.pmf == near(b.pmf(high.k), 1e-12));
+    }
+}
+
 TEST_CASE("degenerate distributions stay whole")
 {
     const Binomial none0{.n = 0, .p = 0.3};

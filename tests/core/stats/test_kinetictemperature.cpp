@@ -63,5 +63,6 @@ TEST_CASE("temperatures that cannot be are refused")
     CHECK(isRefused(meanKineticTemperature(std::vector<StoreReading>{{5, 1}}, 0)));
     // A reading without duration counts for nothing, however warm.
     CHECK(*meanKineticTemperature(std::vector<StoreReading>{{5, 1}, {90, 0}}) == near(5));
+    CHECK(*meanKineticTemperature(std::vector<StoreReading>{{5, 1}, {900, 0}}, 1e6) == near(5));
     CHECK(*meanKineticTemperature(std::vector<StoreReading>{{-273, 1}, {900, 1e-9}}) <= 900);
 }

@@ -38,6 +38,9 @@ TEST_CASE("variance between units meets the published meta-analysis")
     CHECK(r->mean == near(-0.7141172221));
     CHECK(r->se == near(0.1787420895));
     CHECK(r->i2 == near(92.11734685));
+    CHECK(r->h2 == near(12.68608401));
+    CHECK(r->interval.low == near(-1.06444528));
+    CHECK(r->interval.high == near(-0.3637891641));
 }
 
 TEST_CASE("winsorising pulls in and does not delete")
@@ -62,6 +65,7 @@ TEST_CASE("spread between units needs units")
     CHECK(isRefused(betweenVariance(-1, Values{1, 1})));
     CHECK(isRefused(betweenVariance(2, Values{1, 0})));
     CHECK(isRefused(randomEffects(Values{1, 2}, Values{1})));
+    CHECK(isRefused(randomEffects(Values{1, 2}, Values{1, 1}, 1)));
     CHECK(isRefused(randomEffects(Values{1, none}, Values{1, 1})));
     CHECK(randomEffects(Values{1, 1}, Values{1, 2})->i2 == 0.0);
     CHECK(isRefused(dispersionFactor(Values{none})));
