@@ -23,36 +23,36 @@ Hash fingerprint(const Json& document)
 
 }
 
+void ChecklistTable::refuseAnother(const Checklist& checklist, const Json& document) const
+{
+    Statement row = m_target.prepare("SELECT sha256 FROM checklist WHERE checklist = ? AND version = ?");
+    row.bind(checklist.id).bind(checklist.version);
+    if (row.next() && row.bytes<32>(0) != fingerprint(document))
+        refuse(ErrorCode::AlreadyExists,
+            "checklist " + checklist.id + " version " + std::to_string(checklist.version)
+                + " is there already with another content",
+            "Give the changed document a new version.");
+}
+
 bool ChecklistTable::put(const Checklist& checklist, const Json& document, const Origin& origin)
 {
     const Hash hash = fingerprint(document);
+    bool isNew = true;
     {
-        Statement row = m_target.prepare("SELECT sha256 FROM checklist WHERE checklist = ? AND version = ?");
+        Statement row = m_target.prepare(
+            "SELECT sha256, at, station, seq FROM checklist WHERE checklist = ? AND version = ?");
         row.bind(checklist.id).bind(checklist.version);
         if (row.next()) {
-            if (row.bytes<32>(0) != hash)
-                refuse(ErrorCode::AlreadyExists,
-                    "checklist " + checklist.id + " version " + std::to_string(checklist.version)
-                        + " is there already with another content",
-                    "Give the changed document a new version.");
-            m_target
-                .prepare("UPDATE checklist SET at = ?, station = ?, seq = ? "
-                         "WHERE checklist = ? AND version = ? AND (at, station, seq) > (?, ?, ?)")
-                .bind(origin.at)
-                .bind(origin.id.station)
-                .bind(origin.id.seq)
-                .bind(checklist.id)
-                .bind(checklist.version)
-                .bind(origin.at)
-                .bind(origin.id.station)
-                .bind(origin.id.seq)
-                .run();
-            return false;
+            const Origin first{.at = row.time(1), .id = {.station = row.text(2), .seq = row.integer(3)}};
+            if (first <= origin)
+                return false;
+            isNew = row.bytes<32>(0) != hash;
         }
     }
     m_target
-        .prepare(
-            "INSERT INTO checklist (checklist, version, sha256, at, station, seq) VALUES (?, ?, ?, ?, ?, ?)")
+        .prepare("INSERT INTO checklist (checklist, version, sha256, at, station, seq) VALUES (?, ?, ?, ?, ?, ?) "
+                 "ON CONFLICT (checklist, version) DO UPDATE SET sha256 = excluded.sha256, at = excluded.at, "
+                 "station = excluded.station, seq = excluded.seq")
         .bind(checklist.id)
         .bind(checklist.version)
         .bind(std::span<const unsigned char>(hash))
@@ -60,7 +60,9 @@ bool ChecklistTable::put(const Checklist& checklist, const Json& document, const
         .bind(origin.id.station)
         .bind(origin.id.seq)
         .run();
-    return true;
+    if (isNew)
+        m_parsed.erase({checklist.id, checklist.version});
+    return isNew;
 }
 
 void ChecklistTable::put(

@@ -63,7 +63,9 @@ std::optional<PublicKey> LedgerTable::publicKey(const std::string& station) cons
     return row.bytes<32>(0);
 }
 
-void LedgerTable::insert(const Record& record)
+void LedgerTable::insert(const Record& record) { insert(record, packed(record.body)); }
+
+void LedgerTable::insert(const Record& record, std::span<const unsigned char> packedBody)
 {
     m_database
         .prepare("INSERT INTO record (station, seq, unit, kind, made_at, actor, body, prev, hash, signature) "
@@ -74,11 +76,35 @@ void LedgerTable::insert(const Record& record)
         .bind(record.kind)
         .bind(record.madeAt)
         .bind(record.actor)
-        .bind(std::span<const unsigned char>(packed(record.body)))
+        .bind(packedBody)
         .bind(std::span<const unsigned char>(record.prev))
         .bind(std::span<const unsigned char>(record.hash))
         .bind(std::span<const unsigned char>(record.signature))
         .run();
+}
+
+std::optional<RecordSeal> LedgerTable::sealOf(const RecordId& id) const
+{
+    Statement row = m_database.prepare("SELECT hash, signature FROM record WHERE station = ? AND seq = ?");
+    row.bind(id.station).bind(id.seq);
+    if (!row.next())
+        return std::nullopt;
+    return RecordSeal{.hash = row.bytes<32>(0), .signature = row.bytes<64>(1)};
+}
+
+std::optional<std::int64_t> LedgerTable::firstSince(const std::string& station, Instant since) const
+{
+    Statement row
+        = m_database.prepare("SELECT seq FROM record WHERE station = ? AND made_at >= ? ORDER BY seq LIMIT 1");
+    row.bind(station).bind(since);
+    return row.next() ? std::optional(row.integer(0)) : std::nullopt;
+}
+
+bool LedgerTable::hasWritten(const std::string& station, const std::string& unit) const
+{
+    Statement row = m_database.prepare("SELECT 1 FROM record WHERE station = ? AND unit = ? LIMIT 1");
+    row.bind(station).bind(unit);
+    return row.next();
 }
 
 Record LedgerTable::read(const RecordId& id) const
@@ -121,6 +147,17 @@ void LedgerTable::forEach(const std::function<void(const Record&)>& visit) const
     Statement rows
         = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
                              "FROM record ORDER BY station, seq");
+    while (rows.next())
+        visit(recordIn(rows));
+}
+
+void LedgerTable::forEach(const std::string& station, std::int64_t from, std::int64_t to,
+    const std::function<void(const Record&)>& visit) const
+{
+    Statement rows
+        = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
+                             "FROM record WHERE station = ? AND seq BETWEEN ? AND ? ORDER BY seq");
+    rows.bind(station).bind(from).bind(to);
     while (rows.next())
         visit(recordIn(rows));
 }

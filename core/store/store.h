@@ -7,6 +7,7 @@
 #include "core/round/changeidea.h"
 #include "core/round/standing.h"
 #include "core/round/walk.h"
+#include "core/store/chain.h"
 #include "core/store/unit.h"
 
 #include <functional>
@@ -51,6 +52,8 @@ struct Reading
     std::string item;
     std::int64_t thousandths = 0;
 };
+
+class Arrivals;
 
 /** The first fault that verify met. */
 struct Fault
@@ -171,6 +174,30 @@ public:
     /** By first day. */
     Result<std::vector<ChangeIdea>> changeIdeas(const std::string& unit) const;
 
+    // Exchange with other stations
+    /** The station's own key, made when there is none yet. */
+    Result<StationKey> ownKey() const;
+    /** Of every station that has records here, by station. */
+    Result<std::vector<Chain>> chains() const;
+    /** How a record is sealed here; nothing when it is not here. */
+    Result<std::optional<RecordSeal>> sealOf(const std::string& station, std::int64_t seq) const;
+    /** The first record of a chain that was made at or after `since`. */
+    Result<std::optional<std::int64_t>> firstSince(const std::string& station, Instant since) const;
+    /** The records of a chain with from <= seq <= to, in order. A body that cannot be unpacked is empty. */
+    Result<void> records(const std::string& station, std::int64_t from, std::int64_t to,
+        const std::function<Result<void>(const Record&)>& visit) const;
+    /** Stations whose rounds, actions or set-up of this unit are here, by station. */
+    Result<std::vector<std::string>> writersOf(const std::string& unit) const;
+    Result<bool> hasWritten(const std::string& station, const std::string& unit) const;
+    /** By name. The own station is not among them, and needs no word. */
+    Result<std::vector<TrustedStation>> trustedStations() const;
+    /** Replaces what was said of this station before. */
+    Result<void> trust(const TrustedStation& trusted);
+    /** Its records stay. Fails with NotFound when it was not trusted. */
+    Result<void> distrust(const std::string& station);
+    /** What `bring` takes in comes in as one transaction: all of it or nothing. */
+    Result<void> takeIn(const std::function<Result<void>(Arrivals&)>& bring);
+
     // Upkeep
     /** File, chain of every station, seals, order of time, projections against a replay. */
     Result<Verified> verify() const;
@@ -191,7 +218,9 @@ public:
     Result<void> together(const std::function<Result<void>()>& writes);
 
 private:
+    friend class HistoryReader; // reads what a review needs in one go
     struct Parts;
+    class Intake;
     explicit Store(std::unique_ptr<Parts> parts);
     std::unique_ptr<Parts> m_parts;
 };

@@ -60,7 +60,9 @@ Result<void> Store::adopt(const std::string& unit, const Adoption& adoption, con
 {
     return m_parts->inTransaction([&] {
         m_parts->knownUnit(unit);
-        need(checkLimits(need(readChecklist(adoption.document)), adoption.limits));
+        const Checklist checklist = need(readChecklist(adoption.document));
+        need(checkLimits(checklist, adoption.limits));
+        m_parts->projector.checklists().refuseAnother(checklist, adoption.document);
         m_parts->append(recordkind::checklistAdopted, unit, toBody(adoption), actor);
     });
 }
