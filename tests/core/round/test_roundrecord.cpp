@@ -86,6 +86,18 @@ TEST_CASE("two thousand random records read back from their canonical text")
     }
 }
 
+TEST_CASE("a round from paper says so, and one of the station says nothing of it")
+{
+    RoundRecord record = sampleRecord();
+    CHECK(toBody(record).find("source") == nullptr);
+    record.fromPaper = true;
+    Json body = toBody(record);
+    CHECK(*body.findString("source") == "paper");
+    CHECK(roundFromBody(body).value() == record);
+    member(body, "source") = "memory";
+    CHECK_FALSE(roundFromBody(body).has_value());
+}
+
 TEST_CASE("every broken or missing member of a record is refused")
 {
     const Json whole = toBody(sampleRecord());

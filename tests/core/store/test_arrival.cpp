@@ -15,18 +15,38 @@ namespace {
 
 using Chains = std::map<std::string, std::deque<Record>>;
 
-/** Three stations work on two units: same shifts, late rounds, clocks set back, rival set-ups. */
+/** Somebody looks at any round again: another letter, another reading, or the same finding for another
+ * reason. */
+void amendAny(Ward& ward, const std::string& unit, const Checklist& checklist, std::mt19937& random)
+{
+    const auto rows = must(ward.store->rounds(unit, 0, slotOf(addDays(firstDay, 100), 0)));
+    if (rows.empty())
+        return;
+    const RecordId id = rows[random() % rows.size()].id;
+    const RoundRecord first = must(ward.store->firstRecorded(id)).round;
+    if (first.kind != RoundKind::Shift || first.version != checklist.version)
+        return;
+    auto answers = first.answers;
+    const std::size_t at = random() % 12;
+    answers[at] = random() % 3 == 0
+        ? metAnswer(checklist.item(at), first.finished, first.shift.date)
+        : Answer(GapFound{random() % 2 == 0 ? GapReason::NotClean : GapReason::Absent});
+    const auto corrected = must(withAnswers(checklist, aCalendar().zone(), first, answers));
+    (void)ward.store->amendRound(id, corrected, "put right " + std::to_string(random() % 9), "QO");
+}
+
+/** Three stations work on two units: same shifts, late and amended rounds, clocks set back, rival set-ups. */
 Chains aDistrict(Ward& ward, unsigned seed)
 {
     std::mt19937 random(seed);
     const auto oneOf = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
     addUnit(*ward.store, aUnit("alder-fen"), aPlainAdoption(12));
-    for (int step = 0; step < 60; ++step) {
+    for (int step = 0; step < 90; ++step) {
         ward.store->signWith(aKey(static_cast<unsigned char>(1 + oneOf(3))));
         ward.clock.advance(std::chrono::minutes(oneOf(10) == 0 ? -3000 : oneOf(600)));
         const std::string unit = oneOf(2) == 0 ? ward.unit : "alder-fen";
         const auto open = must(ward.store->openGaps(unit));
-        switch (oneOf(8)) {
+        switch (oneOf(12)) {
         case 0:
             must(ward.store->describeUnit(
                 {.id = unit, .name = "Name " + std::to_string(step), .zone = "UTC", .level = ""}, "AB"));
@@ -52,6 +72,26 @@ Chains aDistrict(Ward& ward, unsigned seed)
                         .remark = std::nullopt},
                     "AB"));
             }
+            break;
+        case 5:
+        case 6:
+            amendAny(ward, unit, must(ward.store->checklist("plain", 1)), random);
+            break;
+        case 7: {
+            RoundRecord seen = ward.round(oneOf(20), oneOf(2)).withGap("item-2").without("item-3");
+            seen.kind = RoundKind::SpotCheck;
+            must(ward.store->saveRound(unit, seen, "QO"));
+            break;
+        }
+        case 8:
+            must(ward.store->noteChange(unit,
+                {.id = "idea-" + std::to_string(oneOf(2)),
+                    .title = "Tried at step " + std::to_string(step),
+                    .from = firstDay,
+                    .until = std::nullopt,
+                    .items = {},
+                    .hope = ""},
+                "QO"));
             break;
         default: {
             // Mostly now, sometimes a paper round of before; the same shift twice is refused and no matter.
@@ -181,4 +221,23 @@ TEST_CASE("rounds that come before their checklist take part in the gaps once it
     }
     const auto fault = compareProjections(*other, first);
     CHECK_MESSAGE(!fault, (fault ? fault->where + ": " + fault->what : std::string()));
+}
+
+TEST_CASE("the random districts have amended rounds, spot checks, ideas and actions that wait for their gap")
+{
+    std::map<std::string, int> counts;
+    std::int64_t amended = 0;
+    for (unsigned seed = 1; seed <= 6; ++seed) {
+        Ward ward;
+        ward.store->signWith(aKey(1));
+        for (const auto& [station, records] : aDistrict(ward, seed))
+            for (const Record& record : records)
+                ++counts[record.kind];
+        Database database(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+        amended += database.integerOf("SELECT count(*) FROM round WHERE amended > 0");
+    }
+    CHECK(counts["round-amended"] > 20);
+    CHECK(counts["observation"] > 10);
+    CHECK(counts["note-of-change"] > 10);
+    CHECK(amended > 10);
 }

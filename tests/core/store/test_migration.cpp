@@ -76,6 +76,49 @@ TEST_CASE("migration, older: missing steps are done and the file before stands b
     CHECK_FALSE(must(before->verify()).fault.has_value());
 }
 
+TEST_CASE("a file that version 1 wrote is brought up, its projections filled anew, and nothing of it is lost")
+{
+    const TempDir dir;
+    fs::copy_file(CRADLEPOST_SOURCE_DIR "/tests/core/store/files/version-1.db", dir.file("old.db"));
+    FixedClock clock(std::chrono::sys_days(firstDay) + std::chrono::days(20));
+    {
+        Database old(dir.file("old.db"), Database::Access::ReadOnly);
+        REQUIRE(schemaVersion(old) == 1);
+        REQUIRE(old.integerOf("SELECT count(*) FROM round") == 11);
+    }
+    CHECK(Store::open(dir.file("old.db"), clock, OpenMode::ReadOnly).error().code == ErrorCode::ReadOnly);
+    const auto store = must(Store::open(dir.file("old.db"), clock));
+    CHECK(textOf(store->verify()) == "");
+    const auto rows = must(store->rounds("sorrel-hill", 0, slotOf(addDays(firstDay, 30), 0)));
+    REQUIRE(rows.size() == 11);
+    for (const RoundRow& row : rows) {
+        CHECK(row.recorded >= row.finished);
+        CHECK_FALSE(row.fromPaper);
+        CHECK(row.amendments == 0);
+        CHECK_FALSE(row.amendedAt.has_value());
+    }
+    CHECK(must(store->drafts("sorrel-hill")).size() == 1);
+    CHECK(
+        must(store->openGaps("sorrel-hill")).size() + must(store->closedGaps("sorrel-hill", fromMs(0))).size()
+        > 4);
+    CHECK(fs::exists(dir.file("old.db.before-2")));
+}
+
+TEST_CASE("when the replay after a step fails, the file stays of the version it had")
+{
+    Ward ward;
+    ward.store.reset();
+    Database database(ward.dir.file("ward.db"), Database::Access::ReadWrite);
+    auto steps = stepsAnd("DELETE FROM round");
+    steps.back().replays = true;
+    const auto fails = [](Database&) { refuse(ErrorCode::Io, "cut in the middle"); };
+    CHECK(errorOf([&] { migrate(database, steps, fails); }).message == "cut in the middle");
+    CHECK(schemaVersion(database) == newestSchema());
+    int replays = 0;
+    CHECK(migrate(database, steps, [&](Database&) { ++replays; }) == MigrationOutcome::Older);
+    CHECK(replays == 1);
+}
+
 TEST_CASE("migration, newer: a file of a later version is refused and not touched")
 {
     Ward ward;

@@ -29,6 +29,18 @@ void liveAFortnight(Ward& ward)
         must(ward.store->actOnGap(ward.unit,
             {.item = gap.item, .nth = gap.nth, .owner = "CD", .due = std::nullopt, .remark = "ordered"},
             "AB"));
+    const RecordId last = must(ward.store->rounds(ward.unit, ward.slot(13), ward.slot(14))).front().id;
+    const RoundRecord first = must(ward.store->firstRecorded(last)).round;
+    auto answers = first.answers;
+    answers[1] = GapFound{GapReason::NotClean};
+    must(ward.store->amendRound(
+        last, must(withAnswers(ward.checklist, aCalendar().zone(), first, answers)), "wrong shelf", "QO"));
+    RoundRecord seen = ward.round(13).withGap("item-7");
+    seen.kind = RoundKind::SpotCheck;
+    must(ward.store->saveRound(ward.unit, seen, "QO"));
+    must(ward.store->noteChange(ward.unit,
+        {.id = "", .title = "Check at handover", .from = firstDay, .until = {}, .items = {"item-1"}, .hope = ""},
+        "QO"));
     ward.clock.advance(-std::chrono::hours(5));
     must(ward.store->setPeople(ward.unit, {{.initials = "EF", .role = "midwife"}}, "AB"));
     must(ward.store->saveDraft(ward.round(20).draft()));
