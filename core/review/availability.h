@@ -18,8 +18,10 @@ struct Availability
     bool downAtEnd = false;
 };
 
-/** Equipment: items of kind steps, since and cylinder, and measures that a device makes; least available
- * first. */
+/**
+ * Equipment: items of kind steps, since and cylinder that a round of the span looked at; least available
+ * first. Gaps belong to the room, not to a shift: a filter of shifts does not cut them.
+ */
 std::vector<Availability> availability(const Selection& selection);
 
 }

@@ -17,10 +17,12 @@ struct ChangeEffect
     std::int64_t roundsAfter = 0;
     stats::Tally metBefore; ///< of the items named, or all: met of looked at
     stats::Tally metAfter;
-    /** After minus before; Newcombe's limits on counts divided by `dispersion`, since a gap lasts over
-     * rounds. */
+    /**
+     * After minus before: Newcombe's limits, their distance from the estimate times the root of `dispersion`,
+     * since a gap lasts over several rounds.
+     */
     std::optional<stats::Difference> difference;
-    /** Rounds alike by lasting gaps: Pearson over its degrees of freedom times the carry-over, at least 1. */
+    /** How many times wider the variance is than of independent answers; see Spread. */
     double dispersion = 1;
     std::optional<CannotSay> why; ///< fewer than fewestRounds on a side
     [[nodiscard]] bool better() const { return difference && difference->interval.low > 0; }

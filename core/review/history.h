@@ -3,6 +3,7 @@
 
 #include "core/base/shiftcalendar.h"
 #include "core/gap/gap.h"
+#include "core/round/changeidea.h"
 
 #include <memory>
 
@@ -43,17 +44,6 @@ struct RoundFact
     std::vector<ReadingFact> readings;
 };
 
-/** Something that is tried so that the room is ready more often. */
-struct ChangeIdea
-{
-    std::string id; ///< stable, of its record
-    std::string text; ///< what is tried, as it was written
-    Date from;
-    std::optional<Date> until; ///< last day; none: still going on
-    std::vector<std::string> items; ///< that it is meant for; empty: all
-    bool operator==(const ChangeIdea&) const = default;
-};
-
 /** Somebody else has looked at some items of the same shift without knowing what the round said. */
 struct SpotCheck
 {
@@ -73,7 +63,7 @@ struct SpotCheck
 struct UnitHistory
 {
     std::string unit; ///< id
-    std::string zone; ///< IANA name
+    TimeZone zone = TimeZone::utc();
     Date from; ///< first day that it covers
     Date to; ///< exclusive
     Instant now;

@@ -13,11 +13,11 @@ struct OpenGap
     Instant opened;
     double hours = 0; ///< old at the end of the span
     int before = 0; ///< gaps of this item before it
-    std::string owner; ///< role or initials; empty: nobody yet
+    std::string owner; ///< as it is known today: role or initials; empty: nobody yet
     bool overdue = false;
 };
 
-/** Gaps open at the end of the span (or now), the oldest first. */
+/** Gaps open at the end of the span (or now), the oldest first; a filter of shifts does not cut them. */
 struct OpenGaps
 {
     std::vector<OpenGap> gaps;

@@ -26,8 +26,9 @@ struct RestoreReview
 };
 
 /**
- * Gaps that opened in the span; those not mended at its end (or now) are censored there, and so are those
- * closed because the item no longer applies. Median with its limits: see stats::kaplanMeier.
+ * Gaps that opened in the span; those not mended at its end (or now) are censored there, and those closed
+ * because the item no longer applies are censored then. Median with its limits: see stats::kaplanMeier. Gaps
+ * belong to the room, not to a shift: a filter of shifts does not cut them.
  */
 RestoreReview restoreReview(const Selection& selection);
 

@@ -53,9 +53,12 @@ struct Selection
     [[nodiscard]] std::span<const ChosenRound> rounds() const { return std::span(all).subspan(firstInSpan); }
     [[nodiscard]] std::span<const ChosenRound> before() const { return std::span(all).first(firstInSpan); }
     [[nodiscard]] std::optional<std::size_t> itemAt(std::string_view id) const;
-    /** End of the span, or now if that comes first. */
-    [[nodiscard]] Instant end() const;
+    /** Begin of the first shift of the span; midnight when none was due. */
     [[nodiscard]] Instant begin() const;
+    /** End of the last shift of the span that has begun, or now if that comes first. */
+    [[nodiscard]] Instant end() const;
+    /** Gaps of chosen items that were open at any time between begin() and end(). */
+    [[nodiscard]] std::vector<const Gap*> gaps() const;
 };
 
 /** Fails when the span is empty or the history does not cover it with its look-back. */

@@ -23,8 +23,7 @@ struct PatternTest
 {
     double chiSquare = 0; ///< Pearson, of groups by met and not met
     int df = 0;
-    /** Pearson chi-square of rounds within groups over its degrees of freedom, at least 1. */
-    double dispersion = 1;
+    double dispersion = 1; ///< see Spread; by weekday with the carry-over
     double p = 0; ///< of chiSquare / dispersion
     std::size_t worst = 0; ///< group with the lowest share of items met
     stats::Tally others; ///< items of all other groups
@@ -47,7 +46,10 @@ struct ShiftPatternReview
  * the test careful here; it is spoken of at a stricter level all the same.
  */
 ShiftPatternReview byShift(const Selection& selection);
-/** By day of the week. A gap that lasts makes a whole day worse: see the false-alarm test. */
+/**
+ * By day of the week. A gap that lasts makes whole days worse, so that the chi-square is divided by the
+ * carry-over from round to round too (see Spread).
+ */
 ShiftPatternReview byWeekday(const Selection& selection);
 
 }

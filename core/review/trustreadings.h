@@ -15,7 +15,8 @@ struct TrustReading
     /** Readings on a multiple of five steps (".0" and ".5" of a thermometer); one in five by chance. */
     Share onFives;
     bool rounded = false; ///< far more than one in five
-    std::optional<CannotSay> whyFives; ///< TooFew; NoSpread: the readings lie within fewer than five steps
+    std::optional<CannotSay>
+        whyFives; ///< TooFew; NoSpread: nine tenths of the readings lie within eight steps
     std::optional<stats::DigitPreference> digits; ///< last digits, where the readings span ten steps or more
     std::int64_t different = 0; ///< values that came up
     int longestRun = 0; ///< equal readings in a row
