@@ -22,18 +22,29 @@ Grain grainOf(const SeenCount& seen)
     return grain;
 }
 
-/** A lot as the round named it, with the date or number that only one lot of the book can give it. */
-LotKey completed(const LotKey& seen, const std::vector<BookLot>& book)
+/** Whether `lot` says more of the same lot than `named` does. */
+bool tellsMore(const LotKey& lot, const LotKey& named)
 {
-    std::vector<LotKey> fitting;
-    for (const BookLot& lot : book) {
-        const bool number = seen.number.empty() || lot.key.number == seen.number;
-        const bool date = !seen.expiry || lot.key.expiry == seen.expiry;
-        if (number && date)
-            fitting.push_back(lot.key);
-    }
-    const bool nothingNamed = seen.number.empty() && !seen.expiry;
-    return fitting.size() == 1 && !nothingNamed ? fitting.front() : seen;
+    const bool number = named.number.empty() || lot.number == named.number;
+    const bool date = !named.expiry || lot.expiry == named.expiry;
+    return number && date && lot != named;
+}
+
+/**
+ * A lot as the round named it, with the date or number that only one lot of the book can give it. It stays as
+ * it is when the book has it just so, or when the round itself tells it from such a lot.
+ */
+LotKey completed(const LotKey& named, const std::vector<BookLot>& seen, const std::vector<BookLot>& book)
+{
+    if (named.number.empty() && !named.expiry)
+        return named;
+    const auto more = [&](const BookLot& lot) { return tellsMore(lot.key, named); };
+    const auto same = [&](const BookLot& lot) { return lot.key == named; };
+    const auto only = std::find_if(book.begin(), book.end(), more);
+    if (std::any_of(book.begin(), book.end(), same) || std::any_of(seen.begin(), seen.end(), more)
+        || std::count_if(book.begin(), book.end(), more) != 1)
+        return named;
+    return only->key;
 }
 
 CountScope scopeOf(Grain grain)
@@ -104,7 +115,7 @@ std::vector<BookDifference> againstBook(const SeenCount& seen, const StockBook& 
     const Grain grain = grainOf(seen);
     std::vector<BookLot> lots = seen.lots;
     for (BookLot& lot : lots)
-        lot.key = completed(lot.key, found->second.lots);
+        lot.key = completed(lot.key, seen.lots, found->second.lots);
     Pieces there = sorted(lots, grain);
     const Pieces held = sorted(found->second.lots, grain);
     for (const auto& [key, pieces] : held)

@@ -198,7 +198,8 @@ Result<HandoverTaken> handoverTakenFromBody(const Json& body)
     BodyReader in(body, recordName);
     HandoverTaken taken{.given = {}, .by = in.text("by", maxInitials), .at = in.moment("at")};
     BodyReader id(in.part("given"), std::string(recordName) + ", given");
-    taken.given = {.station = id.text("station", maxStation), .seq = id.integer("seq", 1, INT64_MAX)};
+    taken.given = {
+        .station = id.text("station", maxStation), .seq = id.integer("seq", 1, (std::int64_t{1} << 53) - 1)};
     in.adopt(id.finish());
     if (auto done = in.finish(); !done)
         return tl::unexpected(done.error());
