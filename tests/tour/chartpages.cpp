@@ -17,6 +17,18 @@ ChartView* viewOf(const ChartContent& content, bool table = false)
     return view;
 }
 
+ChartContent together(test::Wording wording)
+{
+    ChartContent content = test::sampleShiftControl(wording);
+    auto& figure = std::get<ControlFigure>(content.figure);
+    figure.arrangement = ControlFigure::Arrangement::Together;
+    for (ControlSeries& series : figure.series) {
+        for (ControlPoint& point : series.points)
+            point.limits.reset();
+    }
+    return content;
+}
+
 std::vector<std::vector<ChartView*>> rowsOf(int page, test::Wording wording)
 {
     using namespace test;
@@ -25,7 +37,8 @@ std::vector<std::vector<ChartView*>> rowsOf(int page, test::Wording wording)
             {viewOf(sampleBars(wording)), viewOf(sampleSurvival(wording))}};
     if (page == 1)
         return {{viewOf(sampleShiftControl(wording)), viewOf(sampleHistogram(wording))},
-            {viewOf(sampleMap(wording)), viewOf(sampleShares(wording))}};
+            {viewOf(sampleMap(wording)), viewOf(sampleShares(wording))},
+            {viewOf(together(wording)), viewOf(sampleControl(wording), true)}};
     return {{viewOf(sampleFunnel(wording)), viewOf(sampleMultiples(wording))},
         {viewOf(sampleBars(wording), true), viewOf({.title = QStringLiteral("Nothing to say yet")})}};
 }

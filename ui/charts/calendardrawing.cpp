@@ -7,7 +7,8 @@
 namespace cradlepost {
 
 namespace {
-constexpr double markSize = 13.0;
+constexpr double markSize = 12.0;
+constexpr double dayGap = 6.0;
 constexpr CalendarShift legend[] = {{ShiftDone::InTime}, {ShiftDone::Late}, {ShiftDone::Missing},
     {ShiftDone::Paper}, {ShiftDone::InTime, true}};
 constexpr int legendCount = static_cast<int>(std::size(legend));
@@ -82,7 +83,7 @@ int CalendarDrawing::cellWidth(const Stage& stage) const
             {width, static_cast<int>(day.shifts.size()) * markSide(stage), stage.widthOf(day.number)});
     for (const QString& name : figure().weekdays)
         width = std::max(width, stage.widthOf(name));
-    return width + stage.theme.px(2);
+    return width + stage.theme.px(dayGap);
 }
 
 int CalendarDrawing::cellHeight(const Stage& stage) const

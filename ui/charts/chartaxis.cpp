@@ -21,8 +21,9 @@ double roundStep(double rough)
 ChartAxis evenAxis(
     const QString& title, double least, double most, int ticks, const std::function<QString(double)>& label)
 {
-    const double reach = most > least ? most - least : std::max(1.0, std::abs(least) / 10.0);
-    const double step = roundStep(reach / std::max(1, ticks - 1));
+    if (most <= least)
+        most = least + std::max(1.0, std::abs(least) / 10.0);
+    const double step = roundStep((most - least) / std::max(1, ticks - 1));
     const double first = std::floor(least / step + 1e-9);
     const double last = std::max(first + 1.0, std::ceil(most / step - 1e-9));
     ChartAxis axis{.title = title, .from = first * step, .to = last * step};

@@ -47,6 +47,7 @@ ChartView::ChartView(QWidget* parent)
     connect(turn, &QShortcut::activated, this, [this] { showTable(!m_showsTable); });
     connect(m_turn, &QToolButton::clicked, this, [this] { showTable(!m_showsTable); });
     connect(m_save, &QToolButton::clicked, this, &ChartView::askAndSave);
+    dressFoot();
     nameIt();
 }
 
@@ -55,10 +56,17 @@ void ChartView::addFoot()
     content().addWidget(m_trouble);
     auto* foot = new QHBoxLayout;
     foot->setContentsMargins(0, 0, 0, 0);
-    foot->addWidget(m_smallPrint, 1);
-    foot->addWidget(m_turn, 0, Qt::AlignBottom);
-    foot->addWidget(m_save, 0, Qt::AlignBottom);
+    foot->addWidget(m_smallPrint, 1, Qt::AlignVCenter);
+    foot->addWidget(m_turn, 0, Qt::AlignVCenter);
+    foot->addWidget(m_save, 0, Qt::AlignVCenter);
     content().addLayout(foot);
+}
+
+void ChartView::dressFoot()
+{
+    const QFont& small = themeOf(*this).font(TextRole::Small);
+    m_turn->setFont(small);
+    m_save->setFont(small);
 }
 
 void ChartView::setContent(const ChartContent& content)
@@ -70,12 +78,16 @@ void ChartView::setContent(const ChartContent& content)
     m_table->setTable(content.table);
     m_smallPrint->setText(content.smallPrint);
     m_trouble->hide();
+    if (content.table.rows.empty())
+        showTable(false);
+    m_turn->setVisible(!content.table.rows.empty());
+    m_save->setVisible(!content.table.rows.empty());
     nameIt();
 }
 
 void ChartView::showTable(bool table)
 {
-    if (table == m_showsTable)
+    if (table == m_showsTable || (table && m_content.table.rows.empty()))
         return;
     m_showsTable = table;
     const bool takesFocus = (table ? static_cast<QWidget*>(m_canvas) : m_table)->hasFocus();
@@ -129,6 +141,8 @@ void ChartView::nameIt()
 void ChartView::changeEvent(QEvent* event)
 {
     Sheet::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        dressFoot();
     if (event->type() == QEvent::LanguageChange)
         nameIt();
 }

@@ -40,6 +40,7 @@ protected:
 
 private:
     void addFoot();
+    void dressFoot();
     void askAndSave();
     void nameIt();
 

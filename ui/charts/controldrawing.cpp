@@ -183,6 +183,7 @@ void ControlDrawing::paintPanel(const Pencil& pencil, const PlotFrame& frame, st
 {
     const auto series = seriesOf(panel);
     frame.paint(pencil);
+    frame.paintFlags(pencil);
     CurvePlot& plot = *m_plots[panel];
     plot.setCurves(frame.reach(), {}, controlCurves(series, pencil.stage().theme));
     plot.paint(pencil.painter(), pencil.seen(frame.plot()), frame.markRoom(), pencil.isMirrored());

@@ -7,6 +7,7 @@
 #include <QGraphicsScene>
 #include <QLegend>
 #include <QLineSeries>
+#include <QPainter>
 #include <QValueAxis>
 
 namespace cradlepost {
@@ -111,7 +112,10 @@ void CurvePlot::paint(QPainter& painter, const QRectF& inner, double margin, boo
     m_scene->setSceneRect(own);
     m_chart->setGeometry(own);
     m_chart->setPlotArea(own);
+    painter.save();
+    painter.setBrush(Qt::NoBrush); // Qt Charts fills dashed lines with what brush it finds
     m_scene->render(&painter, outer, own, Qt::IgnoreAspectRatio);
+    painter.restore();
 }
 
 }

@@ -63,6 +63,15 @@ std::vector<Curve> FunnelDrawing::curves(const Theme& theme) const
     return curves;
 }
 
+std::vector<double> FunnelDrawing::ends() const
+{
+    std::vector<double> ends;
+    for (const FunnelLimit& limit : figure().limits)
+        ends.push_back(limit.high.empty() ? figure().values.to : limit.high.back().y());
+    ends.push_back(figure().centre.value_or(figure().values.to));
+    return ends;
+}
+
 int FunnelDrawing::leastWidth(const Stage& stage) const { return PlotFrame::leastWidth(stage, surround()); }
 
 int FunnelDrawing::heightFor(int width, const Stage& stage) const
@@ -89,6 +98,9 @@ std::vector<PlacedText> FunnelDrawing::names(const Stage& stage, const PlotFrame
 {
     const auto& points = figure().points;
     std::vector<QRect> taken;
+    for (const PlacedText& end : frame.endNames(ends()))
+        taken.push_back(end.box);
+    const std::size_t first = taken.size();
     for (const FunnelPoint& point : points)
         taken.push_back(boxAround(frame.at(point.n, point.value), stage.theme.px(12)));
     std::vector<std::size_t> order;
@@ -102,7 +114,7 @@ std::vector<PlacedText> FunnelDrawing::names(const Stage& stage, const PlotFrame
     std::vector<PlacedText> placed;
     for (const std::size_t i : order) {
         const int width = std::min(stage.widthOf(points[i].name), room.width() / 2);
-        const auto places = placesBeside(taken[i], {width, stage.heightOf(points[i].name, width)});
+        const auto places = placesBeside(taken[first + i], {width, stage.heightOf(points[i].name, width)});
         auto free = std::find_if(places.begin(), places.end(), [&](const QRect& place) {
             return room.contains(place) && std::none_of(taken.begin(), taken.end(), [&](const QRect& t) {
                 return t.intersects(place);
@@ -128,11 +140,7 @@ void FunnelDrawing::paint(QPainter& painter, const Stage& stage)
     around.paint(pencil);
     m_plot->setCurves(around.reach(), {}, curves(stage.theme));
     m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
-    std::vector<double> ends;
-    for (const FunnelLimit& limit : figure().limits)
-        ends.push_back(limit.high.empty() ? figure().values.to : limit.high.back().y());
-    ends.push_back(figure().centre.value_or(figure().values.to));
-    around.paintEndNames(pencil, ends);
+    around.paintEndNames(pencil, ends());
     paintPoints(pencil, around);
 }
 

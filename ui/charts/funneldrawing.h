@@ -24,6 +24,7 @@ public:
 
 private:
     PlotSurround surround() const;
+    std::vector<double> ends() const; ///< heights of the names at the curves' ends
     std::vector<Curve> curves(const Theme& theme) const;
     void paintPoints(const Pencil& pencil, const PlotFrame& frame) const;
 

@@ -101,9 +101,10 @@ void HistogramDrawing::paint(QPainter& painter, const Stage& stage)
         m_plot = std::make_unique<CurvePlot>(bandCount);
     const Pencil pencil(painter, stage);
     const PlotFrame around = frame(stage);
+    around.paint(pencil);
     m_plot->setCurves(around.reach(), bands(stage.theme.roles), {});
     m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
-    around.paint(pencil); // over the bars: the limits are what the bars are read against
+    around.paintFlags(pencil); // over the bars, which are read against the limits
 }
 
 }

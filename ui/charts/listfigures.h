@@ -73,7 +73,7 @@ struct CalendarFigure
 
 struct MapCell
 {
-    std::optional<double> share; ///< 0..1, 1 the deepest shade; none: no data, crossed out
+    std::optional<double> share; ///< 0..1, 1 the deepest shade; none: no data, a stroke instead
     QString label; ///< printed in the cell, short: "12"
     QString text;
 };

@@ -174,7 +174,9 @@ void MapDrawing::paintCell(const Pencil& pencil, const QRect& box, const MapCell
     const Roles& roles = pencil.roles();
     const QRectF inner = QRectF(box).adjusted(1, 1, -1, -1);
     if (!cell || !cell->share) {
-        pencil.line(inner.bottomLeft(), inner.topRight(), roles.edge);
+        const double reach = std::min(inner.width(), inner.height()) * 0.25;
+        pencil.line(
+            inner.center() + QPointF(-reach, reach), inner.center() + QPointF(reach, -reach), roles.edge);
         return;
     }
     pencil.fill(inner, *cell->share > 0.0 ? mapShade(roles, *cell->share) : roles.paper);
@@ -185,7 +187,7 @@ void MapDrawing::paintLegend(const Pencil& pencil, const Grid& g) const
 {
     const Stage& stage = pencil.stage();
     const auto boxes = legendBoxes(stage, stage.size.width(), g.legendTop);
-    const MapCell crossed;
+    const MapCell unknown;
     const MapCell deep{.share = 1.0};
     const int side = stage.theme.px(14);
     for (std::size_t i = 0; i < boxes.size(); ++i) {
@@ -194,7 +196,7 @@ void MapDrawing::paintLegend(const Pencil& pencil, const Grid& g) const
         if (word.isEmpty())
             continue;
         paintCell(pencil, {box.left(), box.top() + (box.height() - side) / 2, side, side},
-            i == 0 ? &crossed : &deep);
+            i == 0 ? &unknown : &deep);
         pencil.write(box.adjusted(stage.theme.px(20), 0, 0, 0), word, pencil.roles().inkHint);
     }
 }

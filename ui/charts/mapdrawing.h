@@ -9,7 +9,7 @@ namespace cradlepost {
 
 class Pencil;
 
-/// Items by weeks: the deeper a cell the more was lost, with the number in it; crossed out where nobody
+/// Items by weeks: the deeper a cell the more was lost, with the number in it; a stroke where nobody
 /// looked.
 class MapDrawing : public DrawingOf<MapFigure>
 {

@@ -37,7 +37,7 @@ MultiplesDrawing::Grid MultiplesDrawing::grid(const Stage& stage, int width) con
     int least = stage.theme.px(leastPanel);
     for (const SmallPanel& panel : figure().panels)
         least = std::max({least, stage.ink(panel.name).widestWord(), stage.widthOf(panel.note)});
-    const int room = std::max(least, width - grid.scale);
+    const int room = std::max(least, width - grid.scale - stage.theme.px(lineReach));
     grid.columns = std::clamp((room + gap) / (least + gap), 1, std::max(1, itemCount()));
     grid.panel = (room - gap * (grid.columns - 1)) / grid.columns;
     m_columns = grid.columns;
@@ -64,7 +64,7 @@ int MultiplesDrawing::leastWidth(const Stage& stage) const
     int least = stage.theme.px(leastPanel);
     for (const SmallPanel& panel : figure().panels)
         least = std::max({least, stage.ink(panel.name).widestWord(), stage.widthOf(panel.note)});
-    return least + grid(stage, least).scale;
+    return least + grid(stage, least).scale + stage.theme.px(lineReach);
 }
 
 int MultiplesDrawing::heightFor(int width, const Stage& stage) const

@@ -25,7 +25,7 @@ int leadingColumn(const Stage& stage, const PlotSurround& around)
     for (const AxisTick& tick : around.up.ticks)
         width = std::max(width, stage.widthOf(tick.label));
     for (const PlotRow& row : around.rows)
-        width = std::max(width, nameWidth(stage, row.name));
+        width = std::max(width, nameWidth(stage, row.name) + stage.theme.px(8)); // half of the first number
     return width + gapOf(stage) + stage.theme.px(markReach);
 }
 
@@ -221,7 +221,6 @@ void PlotFrame::paint(const Pencil& pencil) const
         pencil.write(label.box, label.text, roles.inkSoft, Place::Middle);
     const int titled = m_stage.heightOf(m_around.up.title, m_room.width());
     pencil.write({m_room.left(), m_room.top(), m_room.width(), titled}, m_around.up.title, roles.inkHint);
-    paintFlags(pencil);
     if (!m_around.hidesAcross)
         paintRows(pencil);
 }
@@ -241,7 +240,9 @@ void PlotFrame::paintFlags(const Pencil& pencil) const
             if (&m_around.flags[label.index] == &flag)
                 head = label.box.top();
         }
-        pencil.line({x, head}, {x, m_plot.bottom() + markRoom()}, pencil.roles().inkHint, 1.0, flag.style);
+        const double foot = m_plot.bottom() + markRoom();
+        pencil.line({x, head}, {x, foot}, pencil.roles().sheet, 3.0); // so that it shows on a bar
+        pencil.line({x, head}, {x, foot}, pencil.roles().inkSoft, 1.0, flag.style);
     }
     for (const PlacedText& label : m_flagLabels) { // over the other flags' lines
         pencil.fill(label.box, pencil.roles().sheet);

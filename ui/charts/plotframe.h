@@ -65,13 +65,13 @@ public:
     /// Names at the heights at which the curves end, moved apart.
     std::vector<PlacedText> endNames(const std::vector<double>& values) const;
 
-    void paint(const Pencil& pencil) const; ///< grid, labels, flags, rows: all that lies behind the curves
+    void paint(const Pencil& pencil) const; ///< grid, labels, rows: what lies behind the curves
+    void paintFlags(const Pencil& pencil) const; ///< behind curves, over bars
     void paintEndNames(const Pencil& pencil, const std::vector<double>& values) const;
 
 private:
     void placeAcross();
     void placeUp();
-    void paintFlags(const Pencil& pencil) const;
     void paintRows(const Pencil& pencil) const;
 
     const Stage& m_stage;

@@ -134,7 +134,8 @@ void SharesDrawing::paintRow(const Pencil& pencil, const Layout& layout, std::si
     const Roles& roles = pencil.roles();
     const ShareRow& row = figure().rows[index];
     const QRect& box = layout.rows[index];
-    pencil.write(layout.heads[index], row.group, roles.inkHint);
+    if (!layout.heads[index].isEmpty())
+        pencil.write(layout.heads[index], row.group, roles.inkHint);
     pencil.write(
         {0, box.top(), layout.name, box.height()}, row.name, roles.ink, Place::Leading, TextRole::Body);
     pencil.write({box.right() + 1 - layout.text, box.top(), layout.text, box.height()}, row.text,

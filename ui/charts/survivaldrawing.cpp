@@ -146,6 +146,7 @@ void SurvivalDrawing::paint(QPainter& painter, const Stage& stage)
     const Pencil pencil(painter, stage);
     const PlotFrame around = frame(stage);
     around.paint(pencil);
+    around.paintFlags(pencil);
     m_plot->setCurves(around.reach(), bandsOf(figure(), stage.theme.roles), curvesOf(figure(), stage.theme));
     m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
     paintMarks(pencil, around);

@@ -2,6 +2,8 @@
 #include "tests/ui/charts/samplecharts.h"
 
 #include <cmath>
+#include <QDate>
+#include <QLocale>
 
 namespace cradlepost::test {
 
@@ -26,6 +28,12 @@ std::vector<QString> items(Wording wording)
         s("Towels warm"), s("Suction holds")};
 }
 
+/// Mondays from 4 May on.
+QString day(int week)
+{
+    return QLocale::c().toString(QDate(2026, 5, 4).addDays(7 * week), QStringLiteral("d MMM"));
+}
+
 ControlSeries weekly(const QString& name, int seed, bool falls)
 {
     ControlSeries series{.name = name};
@@ -34,8 +42,7 @@ ControlSeries weekly(const QString& name, int seed, bool falls)
         const bool later = falls && i >= 19;
         const double centre = later ? 0.66 : 0.81;
         const double reach = 3.0 * std::sqrt(centre * (1.0 - centre) / (n * 4.0));
-        ControlPoint point{
-            .label = i % 2 == 0 ? QStringLiteral("%1 May").arg(1 + i) : QStringLiteral("%1 Jun").arg(i)};
+        ControlPoint point{.label = day(i)};
         if (i != 9)
             point.value = centre + ((i * 7 + seed) % 11 - 5) / 100.0;
         point.limits
