@@ -131,6 +131,51 @@ private:
 
 }
 
+Json::Json(bool v)
+    : value(v)
+{
+}
+
+Json::Json(int v)
+    : value(std::int64_t {v})
+{
+}
+
+Json::Json(std::int64_t v)
+    : value(v)
+{
+}
+
+Json::Json(double v)
+    : value(v)
+{
+}
+
+Json::Json(const char* v)
+    : value(std::string(v))
+{
+}
+
+Json::Json(std::string_view v)
+    : value(std::string(v))
+{
+}
+
+Json::Json(std::string v)
+    : value(std::move(v))
+{
+}
+
+Json::Json(Array v)
+    : value(std::move(v))
+{
+}
+
+Json::Json(Object v)
+    : value(std::move(v))
+{
+}
+
 const Json* Json::find(std::string_view name) const
 {
     const auto* object = asObject();

@@ -20,19 +20,26 @@ struct Json
     using Array = std::vector<Json>;
     using Object = std::vector<JsonMember>; ///< in the order of the text, no name twice
 
-    std::variant<std::nullptr_t, bool, std::int64_t, double, std::string, Array, Object> value = nullptr;
+    std::variant<std::nullptr_t, bool, std::int64_t, double, std::string, Array, Object>
+        value; ///< null at first
     int line = 0;
 
-    Json() = default;
-    Json(bool v) : value(v) { }
-    Json(int v) : value(std::int64_t {v}) { }
-    Json(std::int64_t v) : value(v) { }
-    Json(double v) : value(v) { }
-    Json(const char* v) : value(std::string(v)) { }
-    Json(std::string_view v) : value(std::string(v)) { }
-    Json(std::string v) : value(std::move(v)) { }
-    Json(Array v) : value(std::move(v)) { }
-    Json(Object v) : value(std::move(v)) { }
+    // Defined where JsonMember is known: before that no Object can be made or dropped.
+    Json() noexcept;
+    Json(const Json& other);
+    Json(Json&& other) noexcept;
+    Json& operator=(const Json& other);
+    Json& operator=(Json&& other) noexcept;
+    ~Json();
+    Json(bool v);
+    Json(int v);
+    Json(std::int64_t v);
+    Json(double v);
+    Json(const char* v);
+    Json(std::string_view v);
+    Json(std::string v);
+    Json(Array v);
+    Json(Object v);
 
     [[nodiscard]] bool isNull() const { return std::holds_alternative<std::nullptr_t>(value); }
     [[nodiscard]] const bool* asBool() const { return std::get_if<bool>(&value); }
@@ -51,6 +58,13 @@ struct JsonMember
     std::string name;
     Json value;
 };
+
+inline Json::Json() noexcept = default;
+inline Json::Json(const Json& other) = default;
+inline Json::Json(Json&& other) noexcept = default;
+inline Json& Json::operator=(const Json& other) = default;
+inline Json& Json::operator=(Json&& other) noexcept = default;
+inline Json::~Json() = default;
 
 /**
  * Reads one JSON text (RFC 8259, UTF-8, within I-JSON of RFC 7493: no name twice in an object, no lone
