@@ -10,6 +10,9 @@ namespace {
 constexpr int maxDecimals = 3;
 constexpr int maxMinutes = 7 * 24 * 60;
 constexpr int maxPieces = 9999;
+// Far above any cylinder (a bank of twelve large ones holds 600 L a bar); a product of the two never overflows.
+constexpr Decimal maxLitresPerUnit{1'000'000};
+constexpr Decimal maxPressure{100'000'000};
 constexpr std::size_t maxLines = 30; ///< limits, steps, parts or sizes of one rule
 
 /** An id that is not yet in `taken`. */
@@ -129,12 +132,16 @@ void checkPressures(ObjectReader& reader, const CylinderSize& size)
         reader.fault("unit", "must be 'psi' or 'bar'");
     if (size.litresPerUnit <= Decimal{})
         reader.fault("litresPerUnit", "must be above 0");
+    if (size.litresPerUnit > maxLitresPerUnit)
+        reader.fault("litresPerUnit", "must not be above " + maxLitresPerUnit.toString());
     if (size.residual < Decimal{})
         reader.fault("residual", "must not be below 0");
     if (size.fullPressure <= size.residual) {
         reader.fault("fullPressure",
             size.fullPressure.toString() + " is not above residual " + size.residual.toString());
     }
+    if (size.fullPressure > maxPressure)
+        reader.fault("fullPressure", "must not be above " + maxPressure.toString());
 }
 
 CylinderSize readSize(const Json& value, const CylinderRule& rule, ReadingContext& context)

@@ -114,6 +114,12 @@ TEST_CASE("minutes agree with a search for the largest time the gas lasts")
     }
 }
 
+TEST_CASE("the largest cylinder that a document may name does not overflow the minutes")
+{
+    // The reader takes up to 1000 L for one unit and 100 000 units when full; a gauge may stand a tenth above.
+    CHECK(cylinderMinutes(sized("1000", "0"), num("110000"), num("0.001")) == 110'000'000'000);
+}
+
 TEST_CASE("a cylinder is met at its minutes and says how many are left below them")
 {
     const JudgeContext context{.reference = at(24, 8), .lastDay = date("2026-11-24"), .limits = {}};
