@@ -2,6 +2,36 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="hi">
 <context>
+    <name>CalendarDrawing</name>
+    <message>
+        <source>in time</source>
+        <translation>समय पर</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>देर से</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>from paper</source>
+        <translation>काग़ज़ से</translation>
+    </message>
+    <message>
+        <source>amended</source>
+        <translation>सुधारा गया</translation>
+    </message>
+</context>
+<context>
+    <name>Drawing</name>
+    <message>
+        <source>There is nothing to draw yet.</source>
+        <translation>अभी दिखाने को कुछ नहीं है।</translation>
+    </message>
+</context>
+<context>
     <name>ErrorText</name>
     <message>
         <source>This cannot be taken as it is.</source>
@@ -162,6 +192,13 @@
             <numerusform>%n कमी किसी के ज़िम्मे नहीं।</numerusform>
             <numerusform>%n कमियाँ किसी के ज़िम्मे नहीं।</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>MapDrawing</name>
+    <message>
+        <source>no data</source>
+        <translation>आँकड़ा नहीं</translation>
     </message>
 </context>
 <context>
@@ -730,6 +767,48 @@
     <message>
         <source>Gap</source>
         <translation>कमी</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::ChartCanvas</name>
+    <message>
+        <source>Chart</source>
+        <translation>चार्ट</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::ChartView</name>
+    <message>
+        <source>Picture (*.png);;Drawing (*.svg);;Table (*.csv)</source>
+        <translation>तस्वीर (*.png);;रेखाचित्र (*.svg);;तालिका (*.csv)</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>चार्ट सहेजें</translation>
+    </message>
+    <message>
+        <source>Chart  T</source>
+        <translation>चार्ट  T</translation>
+    </message>
+    <message>
+        <source>Table  T</source>
+        <translation>तालिका  T</translation>
+    </message>
+    <message>
+        <source>Show the chart</source>
+        <translation>चार्ट दिखाएँ</translation>
+    </message>
+    <message>
+        <source>Show the table behind it</source>
+        <translation>इसकी तालिका दिखाएँ</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>सहेजें…</translation>
+    </message>
+    <message>
+        <source>Save this chart</source>
+        <translation>यह चार्ट सहेजें</translation>
     </message>
 </context>
 <context>
