@@ -58,7 +58,8 @@ private:
         }
         if (!missing.empty())
             refuse(ErrorCode::NotFound, "records are missing before those in the pack: " + missing,
-                "Ask for a pack that begins earlier: 'have' writes a list of what is here, and 'export --have' "
+                "Ask for a pack that begins earlier: 'have' writes a list of what is here, and 'export "
+                "--have' "
                 "answers it. Nothing was taken in.");
     }
 
@@ -79,7 +80,8 @@ private:
         Record& record = read->record;
         if (record.station != entry.chain->station || record.seq != entry.seq)
             entry.fault = Error{.code = ErrorCode::Forged,
-                .message = "record " + record.station + '/' + std::to_string(record.seq) + " stands in its place",
+                .message
+                = "record " + record.station + '/' + std::to_string(record.seq) + " stands in its place",
                 .hint = {}};
         else if (auto sealed = checkRecord(record, entry.chain->key, entry.known); !sealed)
             entry.fault = std::move(sealed.error());
@@ -122,8 +124,9 @@ private:
             {.code = ErrorCode::Forged,
                 .message = "the chain has forked: it is not the record that is here, or does not follow it, "
                            "though its station signed it",
-                .hint = "Two databases go on with one key, perhaps a copy that was put back by hand. Keep both "
-                        "and find out which one is right. Nothing was taken in."})};
+                .hint
+                = "Two databases go on with one key, perhaps a copy that was put back by hand. Keep both "
+                  "and find out which one is right. Nothing was taken in."})};
     }
 
     const Store& m_store;
@@ -136,7 +139,8 @@ private:
 
 PackChecked checkPack(const Store& store, const std::string& path, const PackLimits& limits)
 {
-    PackReader reader(path, [&store] { return need(store.ownKey()); }, limits);
+    PackReader reader(
+        path, [&store] { return need(store.ownKey()); }, limits);
     return Check(store, reader).run();
 }
 

@@ -68,8 +68,8 @@ void SealedSink::finish()
 void SealedSink::push(std::span<const unsigned char> piece, unsigned char tag)
 {
     std::vector<unsigned char> sealed(piece.size() + extraBytes);
-    crypto_secretstream_xchacha20poly1305_push(&m_state, sealed.data(), nullptr, piece.data(), piece.size(),
-        bytesOf(m_head), m_head.size(), tag);
+    crypto_secretstream_xchacha20poly1305_push(
+        &m_state, sealed.data(), nullptr, piece.data(), piece.size(), bytesOf(m_head), m_head.size(), tag);
     m_to.write(sealed);
 }
 
@@ -103,7 +103,8 @@ std::size_t SealedSource::read(std::span<unsigned char> into)
             continue;
         }
         const std::size_t part = std::min(into.size() - got, m_piece.size() - m_taken);
-        std::copy_n(m_piece.begin() + static_cast<std::ptrdiff_t>(m_taken), part, into.begin() + static_cast<std::ptrdiff_t>(got));
+        std::copy_n(m_piece.begin() + static_cast<std::ptrdiff_t>(m_taken), part,
+            into.begin() + static_cast<std::ptrdiff_t>(got));
         m_taken += part;
         got += part;
     }
@@ -122,7 +123,8 @@ void SealedSource::pull()
     const int opened = crypto_secretstream_xchacha20poly1305_pull(&m_state, m_piece.data(), nullptr, &tag,
         sealed.data(), sealed.size(), bytesOf(m_head), m_head.size());
     if (opened != 0)
-        refuse(ErrorCode::Forged, "the pack ends too early or was changed after it was sealed", "Ask for it again.");
+        refuse(ErrorCode::Forged, "the pack ends too early or was changed after it was sealed",
+            "Ask for it again.");
     m_last = tag == crypto_secretstream_xchacha20poly1305_TAG_FINAL;
     unsigned char more = 0;
     if (m_last && m_from.read(std::span(&more, 1)) != 0)

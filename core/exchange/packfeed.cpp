@@ -10,7 +10,8 @@ namespace cradlepost {
 
 namespace {
 
-/** Entries that go through the threads together: one by one the handing over would cost more than the work. */
+/** Entries that go through the threads together: one by one the handing over would cost more than the work.
+ */
 struct Batch
 {
     std::vector<PackEntry> entries;
@@ -63,7 +64,8 @@ private:
     {
         if (m_next.entries.empty())
             return;
-        while (m_work.waiting() > 0 && (m_work.waiting() >= mostBatches || m_bytes + m_next.bytes > mostBytes))
+        while (
+            m_work.waiting() > 0 && (m_work.waiting() >= mostBatches || m_bytes + m_next.bytes > mostBytes))
             use();
         m_bytes += m_next.bytes;
         m_work.put(std::exchange(m_next, {}));

@@ -29,8 +29,8 @@ struct PackSteps
 };
 
 /**
- * Reads all record lines of the pack and does the steps, with a bounded number of them in memory. Throws the first
- * fault in the order of the pack, its record named.
+ * Reads all record lines of the pack and does the steps, with a bounded number of them in memory. Throws the
+ * first fault in the order of the pack, its record named.
  */
 void feed(PackReader& reader, const PackSteps& steps);
 

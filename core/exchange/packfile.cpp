@@ -20,14 +20,17 @@ constexpr std::size_t bufferBytes = std::size_t{64} << 10U;
 
 void checkPlace(const std::string& path, Overwrite overwrite)
 {
-    struct stat there{};
+    struct stat there
+    {
+    };
     if (::lstat(path.c_str(), &there) != 0)
         return;
     if (!S_ISREG(there.st_mode))
         refuse(ErrorCode::InvalidArgument, path + " is there and is no file that could be replaced",
             "Choose another name.");
     if (overwrite == Overwrite::Refuse)
-        refuse(ErrorCode::AlreadyExists, path + " is there already", "Choose another name, or say --replace.");
+        refuse(
+            ErrorCode::AlreadyExists, path + " is there already", "Choose another name, or say --replace.");
 }
 
 }
@@ -101,7 +104,9 @@ FileSource::FileSource(std::string path)
 {
     if (m_descriptor < 0)
         throwErrno("read " + m_path);
-    struct stat there{};
+    struct stat there
+    {
+    };
     if (::fstat(m_descriptor, &there) == 0 && S_ISREG(there.st_mode))
         return;
     ::close(m_descriptor);

@@ -13,8 +13,8 @@ namespace cradlepost {
 enum class Overwrite { Refuse, Replace };
 
 /**
- * A file that is whole under its name or not there: it is written beside it, synced, then named. Dropped without
- * finish() it leaves nothing. All functions throw Failure.
+ * A file that is whole under its name or not there: it is written beside it, synced, then named. Dropped
+ * without finish() it leaves nothing. All functions throw Failure.
  */
 class FileSink final : public ByteSink
 {
@@ -49,7 +49,8 @@ public:
     FileSource& operator=(const FileSource&) = delete;
 
     std::size_t read(std::span<unsigned char> into) override;
-    /** Up to and without the next line end, which is taken; what is there when none comes within `most` bytes. */
+    /** Up to and without the next line end, which is taken; what is there when none comes within `most`
+     * bytes. */
     std::string readLine(std::size_t most);
 
 private:

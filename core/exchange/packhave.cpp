@@ -80,12 +80,10 @@ Result<void> writeHaveList(const HaveList& have, const std::string& path, Overwr
 {
     Json::Array chains;
     for (const HaveList::Tip& tip : have.tips)
-        chains.push_back(
-            Json::Object{{"hash", toHex(tip.hash)}, {"seq", tip.seq}, {"station", tip.station}});
-    const std::string line
-        = canonicalText(Json::Object{{"chains", std::move(chains)}, {"format", formatName},
-              {"key", toHex(have.key)}, {"madeAt", toMs(have.madeAt)}, {"station", have.station},
-              {"version", packVersion}})
+        chains.push_back(Json::Object{{"hash", toHex(tip.hash)}, {"seq", tip.seq}, {"station", tip.station}});
+    const std::string line = canonicalText(Json::Object{{"chains", std::move(chains)}, {"format", formatName},
+                                 {"key", toHex(have.key)}, {"madeAt", toMs(have.madeAt)},
+                                 {"station", have.station}, {"version", packVersion}})
         + '\n';
     return attempt([&] {
         FileSink file(path, overwrite);

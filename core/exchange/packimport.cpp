@@ -64,7 +64,8 @@ public:
                 .work = makeReady,
                 .use = [this](PackEntry& entry) { use(entry); }});
         if (m_reader.finish() != m_checked.digest)
-            refuse(ErrorCode::Forged, "the file changed while it was read", "Nothing was taken in. Try again.");
+            refuse(
+                ErrorCode::Forged, "the file changed while it was read", "Nothing was taken in. Try again.");
         return m_fresh;
     }
 
@@ -121,7 +122,8 @@ Imported import(Store& store, const std::string& path, const ImportWish& wish, I
         return attempt([&] {
             for (const TrustedStation& trusted : given)
                 need(arrivals.trust(trusted));
-            PackReader reader(path, [&store] { return need(store.ownKey()); }, wish.limits);
+            PackReader reader(
+                path, [&store] { return need(store.ownKey()); }, wish.limits);
             imported.fresh = Taking(imported.pack, reader, arrivals).run();
         });
     }));

@@ -23,10 +23,10 @@ struct Imported
 };
 
 /**
- * Takes in what of a pack is new, all of it or nothing, in one transaction. First the whole file is checked, then
- * it is read again and written; a file that changed in between is refused. Errors: BadDocument (no pack, torn,
- * beyond the limits), NewerSchema, NotFound (records are missing before it), Forged (a record, a link, a fork,
- * the end), InvalidArgument (sealed for another station; a station that is not trusted).
+ * Takes in what of a pack is new, all of it or nothing, in one transaction. First the whole file is checked,
+ * then it is read again and written; a file that changed in between is refused. Errors: BadDocument (no pack,
+ * torn, beyond the limits), NewerSchema, NotFound (records are missing before it), Forged (a record, a link,
+ * a fork, the end), InvalidArgument (sealed for another station; a station that is not trusted).
  */
 Result<Imported> importPack(Store& store, const std::string& path, const ImportWish& wish, Instant now);
 

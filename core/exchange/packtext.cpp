@@ -141,7 +141,8 @@ void LineSource::checkSize() const
     // Only what was read counts, not what it may still unpack to, so that no memory is taken for it.
     if (m_textBytes > freeBytes && (m_textBytes - freeBytes) / m_limits.ratio > m_packedBytes)
         refuse(ErrorCode::BadDocument,
-            "it unpacks to more than " + std::to_string(m_limits.ratio) + " times its size: no pack of records does");
+            "it unpacks to more than " + std::to_string(m_limits.ratio)
+                + " times its size: no pack of records does");
 }
 
 }

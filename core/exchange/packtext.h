@@ -16,8 +16,7 @@ public:
     RunningDigest() { crypto_hash_sha256_init(&m_state); }
     void add(std::string_view text)
     {
-        crypto_hash_sha256_update(
-            &m_state, reinterpret_cast<const unsigned char*>(text.data()), text.size());
+        crypto_hash_sha256_update(&m_state, reinterpret_cast<const unsigned char*>(text.data()), text.size());
     }
     [[nodiscard]] Hash soFar() const
     {

@@ -13,8 +13,8 @@
 namespace cradlepost {
 
 /**
- * Works on batches in several threads and gives them back in the order in which they were put. put() and take()
- * belong to one thread, which says by waiting() how much may be on its way at once.
+ * Works on batches in several threads and gives them back in the order in which they were put. put() and
+ * take() belong to one thread, which says by waiting() how much may be on its way at once.
  */
 template <class Batch> class OrderedWork
 {

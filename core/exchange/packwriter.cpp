@@ -52,8 +52,7 @@ std::vector<PackChain> chosen(const Store& store, const PackWish& wish)
             continue;
         std::int64_t from = wish.have ? behind(store, *wish.have, chain) : 1;
         if (wish.since)
-            from = std::max(
-                from, need(store.firstSince(chain.station, *wish.since)).value_or(chain.seq + 1));
+            from = std::max(from, need(store.firstSince(chain.station, *wish.since)).value_or(chain.seq + 1));
         if (from <= chain.seq)
             chains.push_back({.station = chain.station, .key = chain.key, .from = from, .to = chain.seq});
     }
@@ -88,8 +87,8 @@ void writeLines(const Store& store, const StationKey& own, const PackManifest& m
 
 }
 
-Result<PackWritten> writePack(const Store& store, const PackWish& wish, const std::string& path, Instant now,
-    const PackLimits& limits)
+Result<PackWritten> writePack(
+    const Store& store, const PackWish& wish, const std::string& path, Instant now, const PackLimits& limits)
 {
     return attempt([&] {
         FileSink file(path, wish.overwrite);

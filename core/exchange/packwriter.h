@@ -33,8 +33,9 @@ struct PackWritten
 };
 
 /**
- * Writes a pack, signed by this station. The file is whole or not there. Refuses with Forged when the receiver
- * has another record in the place of one here, and with Damaged rather than spread a record that does not hold.
+ * Writes a pack, signed by this station. The file is whole or not there. Refuses with Forged when the
+ * receiver has another record in the place of one here, and with Damaged rather than spread a record that
+ * does not hold.
  */
 Result<PackWritten> writePack(const Store& store, const PackWish& wish, const std::string& path, Instant now,
     const PackLimits& limits = {});

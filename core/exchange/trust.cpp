@@ -95,8 +95,9 @@ Error untrusted(const std::vector<TrustQuestion>& questions)
     }
     return {.code = ErrorCode::InvalidArgument,
         .message = message,
-        .hint = "Ask the people of that station for the fingerprint that 'trust list' shows them. If it is the "
-                "same to the last digit, import with"
+        .hint
+        = "Ask the people of that station for the fingerprint that 'trust list' shows them. If it is the "
+          "same to the last digit, import with"
             + options + ". Nothing was taken in."};
 }
 

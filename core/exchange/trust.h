@@ -29,8 +29,8 @@ struct TrustQuestion
 };
 
 /**
- * Asks about each station that nobody has trusted, and about each that begins to write a unit that others have
- * written: a restored database makes a new key, but so does a forger. The own station is always trusted.
+ * Asks about each station that nobody has trusted, and about each that begins to write a unit that others
+ * have written: a restored database makes a new key, but so does a forger. The own station is always trusted.
  * `keys`: of the stations in `writers`.
  */
 Result<std::vector<TrustQuestion>> trustQuestions(

@@ -14,9 +14,9 @@ public:
     /** How the record with this place is sealed here; nothing when it is not here. */
     virtual Result<std::optional<RecordSeal>> sealOf(const std::string& station, std::int64_t seq) = 0;
     /**
-     * Appends to its chain, which must have come as far as the record before, and projects it. What the record
-     * says is not checked here, nor its seal. One whose body cannot be read stays in the chain and projects
-     * nothing, as in a rebuild.
+     * Appends to its chain, which must have come as far as the record before, and projects it. What the
+     * record says is not checked here, nor its seal. One whose body cannot be read stays in the chain and
+     * projects nothing, as in a rebuild.
      */
     virtual Result<void> add(const Arrival& arrival) = 0;
     virtual Result<void> trust(const TrustedStation& trusted) = 0;

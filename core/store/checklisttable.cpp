@@ -50,9 +50,10 @@ bool ChecklistTable::put(const Checklist& checklist, const Json& document, const
         }
     }
     m_target
-        .prepare("INSERT INTO checklist (checklist, version, sha256, at, station, seq) VALUES (?, ?, ?, ?, ?, ?) "
-                 "ON CONFLICT (checklist, version) DO UPDATE SET sha256 = excluded.sha256, at = excluded.at, "
-                 "station = excluded.station, seq = excluded.seq")
+        .prepare(
+            "INSERT INTO checklist (checklist, version, sha256, at, station, seq) VALUES (?, ?, ?, ?, ?, ?) "
+            "ON CONFLICT (checklist, version) DO UPDATE SET sha256 = excluded.sha256, at = excluded.at, "
+            "station = excluded.station, seq = excluded.seq")
         .bind(checklist.id)
         .bind(checklist.version)
         .bind(std::span<const unsigned char>(hash))

@@ -27,8 +27,8 @@ public:
     /** Throws AlreadyExists when another document has this id and version. */
     void refuseAnother(const Checklist& checklist, const Json& document) const;
     /**
-     * Whether this id and version means something new now. Of two documents of different stations that claim one
-     * version the one that was adopted first holds, on every station.
+     * Whether this id and version means something new now. Of two documents of different stations that claim
+     * one version the one that was adopted first holds, on every station.
      */
     bool put(const Checklist& checklist, const Json& document, const Origin& origin);
     void put(

@@ -94,8 +94,8 @@ std::optional<RecordSeal> LedgerTable::sealOf(const RecordId& id) const
 
 std::optional<std::int64_t> LedgerTable::firstSince(const std::string& station, Instant since) const
 {
-    Statement row
-        = m_database.prepare("SELECT seq FROM record WHERE station = ? AND made_at >= ? ORDER BY seq LIMIT 1");
+    Statement row = m_database.prepare(
+        "SELECT seq FROM record WHERE station = ? AND made_at >= ? ORDER BY seq LIMIT 1");
     row.bind(station).bind(since);
     return row.next() ? std::optional(row.integer(0)) : std::nullopt;
 }

@@ -31,8 +31,8 @@ std::vector<std::string> unitsIn(const std::string& text)
 std::vector<TrustedStation> TrustTable::all() const
 {
     std::vector<TrustedStation> stations;
-    Statement rows = m_database.prepare(
-        "SELECT station, public_key, name, trusted_at, trusted_by, units FROM station_trust ORDER BY name, station");
+    Statement rows = m_database.prepare("SELECT station, public_key, name, trusted_at, trusted_by, units "
+                                        "FROM station_trust ORDER BY name, station");
     while (rows.next())
         stations.push_back({.station = rows.text(0),
             .key = rows.isNull(1) ? std::nullopt : std::optional(rows.bytes<32>(1)),
