@@ -14,6 +14,8 @@ namespace cradlepost {
 
 namespace {
 constexpr int mostRows = 12;
+constexpr double scrollBar = 14.0;
+constexpr double leastWidth = 280.0;
 
 /// Room around the words of a cell.
 QSize padded(const QSize& size, const QWidget& widget)
@@ -169,8 +171,13 @@ QSize ChartTableView::sizeHint() const
     int height = horizontalHeader()->sizeHint().height();
     for (int row = 0; row < rows; ++row)
         height += rowHeight(row);
-    const int bar = horizontalHeader()->length() > width() ? themeOf(*this).px(12) : 0;
-    return {horizontalHeader()->length(), height + bar + 2};
+    return {horizontalHeader()->length(), height + themeOf(*this).px(scrollBar)};
+}
+
+QSize ChartTableView::minimumSizeHint() const
+{
+    const QSize wish = sizeHint();
+    return {std::min(wish.width() + 2, themeOf(*this).px(leastWidth)), wish.height()};
 }
 
 void ChartTableView::changeEvent(QEvent* event)

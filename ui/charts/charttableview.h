@@ -37,6 +37,7 @@ public:
     void setTable(const ChartTable& table);
 
     QSize sizeHint() const override; ///< a dozen rows at most; the rest scrolls
+    QSize minimumSizeHint() const override;
 
 protected:
     void changeEvent(QEvent* event) override;

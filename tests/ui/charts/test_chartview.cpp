@@ -10,6 +10,7 @@
 #include <doctest/doctest.h>
 #include <QAbstractItemModelTester>
 #include <QFile>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QToolButton>
@@ -78,6 +79,19 @@ TEST_CASE("the table is a sound model, also while it is exchanged")
     CHECK(model.index(0, 1).data(Qt::TextAlignmentRole).toInt() == int(Qt::AlignTrailing | Qt::AlignVCenter));
     model.setTable({});
     CHECK(model.rowCount() == 0);
+}
+
+TEST_CASE("a short table shows all its rows, also where its columns have to scroll")
+{
+    const Scenery scenery(2.0);
+    ChartView view;
+    view.setContent(sampleMap());
+    view.showTable(true);
+    view.resize(view.minimumSizeHint().width(), 100);
+    view.show();
+    QCoreApplication::processEvents();
+    CHECK(tableOf(view).horizontalScrollBar()->maximum() > 0);
+    CHECK(tableOf(view).verticalScrollBar()->maximum() == 0);
 }
 
 TEST_CASE("a screen reader gets the title as name, finding and small print as description")
