@@ -2,9 +2,9 @@
 #include "ui/window/headerbar.h"
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/latecombobox.h"
 #include "ui/widgets/wraplabel.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPainter>
@@ -15,9 +15,9 @@ HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
     , m_grid(new QGridLayout(this))
-    , m_unit(new QComboBox)
+    , m_unit(new LateComboBox)
     , m_shift(new WrapLabel)
-    , m_actor(new QComboBox)
+    , m_actor(new LateComboBox)
     , m_clock(new QLabel)
 {
     const Theme& theme = themeOf(*this);
@@ -31,8 +31,6 @@ HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     m_actor->setAccessibleName(tr("In charge"));
     m_actor->setObjectName(QStringLiteral("actorComboBox"));
     m_actor->setToolTip(tr("Who walks the round: these initials go into each record"));
-    m_unit->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_actor->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_unit->setFocusPolicy(Qt::TabFocus);
     m_actor->setFocusPolicy(Qt::TabFocus);
     m_grid->addWidget(m_unit, 0, 0);
@@ -54,6 +52,7 @@ void HeaderBar::reload()
     for (const Unit& unit : m_ward.store().units().value_or(std::vector<Unit>()))
         m_unit->addItem(qs(unit.name), qs(unit.id));
     m_unit->setCurrentIndex(m_unit->findData(qs(m_ward.unit())));
+    m_unit->updateGeometry();
     m_unit->setVisible(m_unit->count() > 0);
     fillPeople();
     refresh();
@@ -70,6 +69,7 @@ void HeaderBar::fillPeople()
     if (!m_ward.actor().empty() && m_actor->findData(qs(m_ward.actor())) < 0)
         m_actor->addItem(qs(m_ward.actor()), qs(m_ward.actor()));
     m_actor->setCurrentIndex(std::max(m_actor->findData(qs(m_ward.actor())), 0));
+    m_actor->updateGeometry();
     m_actor->setVisible(m_unit->count() > 0);
     arrange();
 }

@@ -5,12 +5,12 @@
 
 #include <QWidget>
 
-class QComboBox;
 class QGridLayout;
 class QLabel;
 
 namespace cradlepost {
 
+class LateComboBox;
 class WrapLabel;
 
 /** The line over every page: which ward, which shift, who is in charge, what time it is. */
@@ -40,9 +40,9 @@ private:
 
     Ward& m_ward;
     QGridLayout* m_grid;
-    QComboBox* m_unit;
+    LateComboBox* m_unit;
     WrapLabel* m_shift;
-    QComboBox* m_actor;
+    LateComboBox* m_actor;
     QLabel* m_clock;
 };
 

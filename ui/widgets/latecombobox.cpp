@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#include "ui/widgets/latecombobox.h"
+
+#include <algorithm>
+#include <QAbstractItemView>
+#include <QEvent>
+#include <QStyleOptionComboBox>
+
+namespace cradlepost {
+
+QSize LateComboBox::sizeHint() const
+{
+    const QFontMetrics metrics = fontMetrics();
+    int width = 0;
+    for (int i = 0; i < count(); ++i)
+        width = std::max(width, metrics.horizontalAdvance(itemText(i)));
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    return style()->sizeFromContents(QStyle::CT_ComboBox, &option, {width, metrics.height()}, this);
+}
+
+void LateComboBox::showPopup()
+{
+    if (!m_opened) {
+        m_opened = true;
+        view()->parentWidget()->setFont(font());
+    }
+    QComboBox::showPopup();
+}
+
+void LateComboBox::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::FontChange && !m_opened)
+        QWidget::changeEvent(event);
+    else
+        QComboBox::changeEvent(event);
+}
+
+}

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <QComboBox>
+
+namespace cradlepost {
+
+/// A combo box as wide as its widest entry that makes its list when it is first opened. Qt's makes the list, with
+/// its view and scroll bars, to follow a font or to measure entries: before the window is seen.
+class LateComboBox : public QComboBox
+{
+    Q_OBJECT
+public:
+    using QComboBox::QComboBox;
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override { return sizeHint(); }
+    void showPopup() override;
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    bool m_opened = false;
+};
+
+}
