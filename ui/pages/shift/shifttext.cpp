@@ -210,7 +210,7 @@ std::vector<StripDay> ShiftText::days(const std::vector<StripColumn>& columns) c
     return days;
 }
 
-StripCell ShiftText::cell(const StripColumn& column, std::size_t section) const
+StripCell ShiftText::cell(const StripColumn& column, std::size_t section, const QString& shift) const
 {
     const bool present = column.shift.slot() == m_view.shift.slot();
     StripCell cell;
@@ -227,8 +227,7 @@ StripCell ShiftText::cell(const StripColumn& column, std::size_t section) const
         word = OutcomeMark::word(*cell.mark);
     }
     cell.toolTip = tr("%1 · %2 · %3")
-                       .arg(m_ward.language().wording(m_view.adopted.checklist.sections[section].title),
-                           m_times.shift(column.shift), word);
+                       .arg(m_ward.language().wording(m_view.adopted.checklist.sections[section].title), shift, word);
     return cell;
 }
 
@@ -236,7 +235,9 @@ StripData ShiftText::strip(const std::vector<StripColumn>& columns) const
 {
     StripData data {.finding = {}, .rows = {}, .days = days(columns), .cells = {}};
     std::vector<std::vector<SectionState>> states;
+    std::vector<QString> shifts;
     for (const StripColumn& column : columns) {
+        shifts.push_back(m_times.shift(column.shift));
         if (column.shift.slot() != m_view.shift.slot() || !column.sections.empty())
             states.push_back(column.sections);
     }
@@ -244,8 +245,8 @@ StripData ShiftText::strip(const std::vector<StripColumn>& columns) const
     for (std::size_t at = 0; at < sections.size(); ++at) {
         data.rows.push_back(m_ward.language().wording(sections[at].title));
         std::vector<StripCell> cells;
-        for (const StripColumn& column : columns)
-            cells.push_back(cell(column, at));
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            cells.push_back(cell(columns[i], at, shifts[i]));
         data.cells.push_back(std::move(cells));
     }
     const StripFinding finding = findingOf(states);
