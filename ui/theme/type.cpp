@@ -61,6 +61,10 @@ QFont textFont(TextRole role, TextWeight weight, double scale)
     font.setFamilies(fontFamilies());
     font.setPixelSize(textPixels(role, scale));
     font.setWeight(fontWeight(weight));
+    // Kerning moves letters of these sizes by less than a pixel, and shaping is half the price of a page's text.
+    // Scripts that need shaping are shaped all the same.
+    if (designPixels(role) < designPixels(TextRole::Title))
+        font.setStyleStrategy(QFont::PreferNoShaping);
     return font;
 }
 
