@@ -6,6 +6,7 @@
 #include "app/paths.h"
 #include "app/stage.h"
 #include "ui/text/errortext.h"
+#include "ui/theme/fontset.h"
 
 #include <QMessageBox>
 #include <QTimer>
@@ -30,6 +31,7 @@ int refuse(const Error& error, const QString& path, const QString& language)
 
 int runWindow(int argc, char** argv, const CommonOptions& options)
 {
+    FontReading fonts;
     QApplication application(argc, argv);
     application.setApplicationName(QStringLiteral("cradlepost"));
     application.setApplicationDisplayName(QStringLiteral("Cradlepost"));
@@ -37,6 +39,7 @@ int runWindow(int argc, char** argv, const CommonOptions& options)
     const QString path = options.database.empty() ? defaultDatabase() : QString::fromStdString(options.database);
     const SystemClock clock;
     auto store = Store::open(path.toStdString(), clock);
+    fonts.await();
     if (!store) {
         startLog(options.logLevel);
         return refuse(store.error(), path, forced.isEmpty() ? loadSettings(settingsFile()).language : forced);

@@ -2,14 +2,17 @@
 // The program's own start, up to the first painted *This shift*: shiftwindow DATABASE
 #include "app/stage.h"
 #include "tests/bench/firstpaint.h"
+#include "ui/theme/fontset.h"
 
 using namespace cradlepost;
 
 int main(int argc, char** argv)
 {
+    FontReading fonts;
     QApplication application(argc, argv);
     const SystemClock clock;
     auto store = Store::open(argc > 1 ? argv[1] : "", clock);
+    fonts.await();
     if (!store)
         return 1;
     Stage stage(application, **store, clock, QString(), {}, QStringLiteral("sorrel-hill"));
