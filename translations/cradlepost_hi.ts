@@ -334,6 +334,66 @@
     </message>
 </context>
 <context>
+    <name>ReportText</name>
+    <message>
+        <source>%1 of %2</source>
+        <comment>page</comment>
+        <translation>%2 में से %1</translation>
+    </message>
+    <message>
+        <source>page %1</source>
+        <translation>पृष्ठ %1</translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <translation>%1 (जारी)</translation>
+    </message>
+    <message>
+        <source>There is nothing to show for these days.</source>
+        <translation>इन दिनों के लिए दिखाने को कुछ नहीं है।</translation>
+    </message>
+    <message>
+        <source>The numbers behind it</source>
+        <translation>इसके पीछे के आँकड़े</translation>
+    </message>
+    <message>
+        <source>How these figures are made</source>
+        <translation>ये आँकड़े कैसे बने हैं</translation>
+    </message>
+    <message>
+        <source>Please note</source>
+        <translation>कृपया ध्यान दें</translation>
+    </message>
+    <message>
+        <source>To check this report</source>
+        <translation>इस रिपोर्ट की जाँच के लिए</translation>
+    </message>
+    <message>
+        <source>Made %1 at station %2.</source>
+        <translation>%1 को स्टेशन %2 पर बनी।</translation>
+    </message>
+    <message>
+        <source>Last record of the ledger then: %1</source>
+        <translation>उस समय बही का अंतिम अभिलेख: %1</translation>
+    </message>
+    <message>
+        <source>“cradlepost verify” at that station shows whether the ledger is whole, with this record in it.</source>
+        <translation>उस स्टेशन पर “cradlepost verify” दिखाता है कि बही पूरी है या नहीं, और यह अभिलेख उसमें है या नहीं।</translation>
+    </message>
+    <message>
+        <source>Made %1 · ledger %2…</source>
+        <translation>%1 को बनी · बही %2…</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>हाँ</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>नहीं</translation>
+    </message>
+</context>
+<context>
     <name>RoundText</name>
     <message>
         <source>Round of the day shift</source>
