@@ -31,7 +31,7 @@ struct ReviewOptions
      * neighbouring weeks are alike, and since several charts are read together.
      */
     stats::RuleSet courseRules{
-        .twoOfThree = false, .fourOfFive = false, .trend = false, .runLength = 10, .width = 4};
+        .twoOfThree = false, .fourOfFive = false, .trend = false, .runLength = 12, .width = 4.25};
 };
 
 }
