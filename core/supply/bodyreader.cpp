@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/bodyreader.h"
 
+#include "core/base/characters.h"
 #include "core/checklist/objectreader.h"
+
+#include <algorithm>
 
 namespace cradlepost {
 
@@ -17,15 +20,9 @@ bool isPlain(const std::string& text)
 }
 }
 
-std::size_t characterCount(std::string_view utf8)
-{
-    return static_cast<std::size_t>(std::count_if(
-        utf8.begin(), utf8.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
 bool isPlainText(const std::string& text, std::size_t most)
 {
-    return isPlain(text) && characterCount(text) <= most;
+    return isPlain(text) && countCharacters(text) <= most;
 }
 
 BodyReader::BodyReader(const Json& body, std::string name)

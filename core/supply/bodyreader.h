@@ -10,8 +10,6 @@
 
 namespace cradlepost {
 
-/** Code points of a UTF-8 text, not bytes: a letter of Devanagari takes three. */
-std::size_t characterCount(std::string_view utf8);
 /** 1 to `most` characters, no control characters, not blank: what BodyReader::text takes. */
 bool isPlainText(const std::string& text, std::size_t most);
 
