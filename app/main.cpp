@@ -21,6 +21,7 @@ struct Arguments
     CommonOptions common;
     std::string file;
     bool json = false;
+    bool dryRun = false;
 };
 
 using Command = std::function<int(const CommandContext&)>;
@@ -63,6 +64,26 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         [&args](const CommandContext& c) { return runRestore(c, args.file); })
         ->add_option("file", args.file, "The backup")
         ->required();
+    const auto addPaper = [&](const char* name, const char* what, Command run) {
+        CLI::App* sub = add(name, what, std::move(run));
+        // The unit is common to all commands, but a sheet is always of one.
+        sub->parse_complete_callback([&args] {
+            if (args.common.unit.empty())
+                throw CLI::RequiredError("--unit");
+        });
+        return sub;
+    };
+    addPaper("paper-template", "Write an empty sheet for rounds on paper, and a guide to its columns",
+        [&args](const CommandContext& c) { return runPaperTemplate(c, args.file); })
+        ->add_option("--out", args.file, "The new CSV file")
+        ->required();
+    CLI::App* import = addPaper("import-rounds", "Take in rounds from paper, all or none; exit 1 with every fault",
+        [&args](const CommandContext& c) {
+            return runImportRounds(c, {.sheet = args.file, .dryRun = args.dryRun, .json = args.json});
+        });
+    import->add_option("file", args.file, "The filled sheet, CSV")->required();
+    import->add_flag("--dry-run", args.dryRun, "Say what would be written, and write nothing");
+    import->add_flag("--json", args.json, "As JSON");
 }
 
 int runCommand(int argc, char** argv, const Arguments& args, const Command& command)

@@ -29,4 +29,16 @@ int runRebuild(const CommandContext& context);
 int runBackup(const CommandContext& context, const std::string& to);
 int runRestore(const CommandContext& context, const std::string& from);
 
+/** What `import-rounds` is asked for. */
+struct PaperRequest
+{
+    std::string sheet; ///< CSV
+    bool dryRun = false; ///< says what it would do
+    bool json = false;
+};
+/** Exit 1 when the sheet has faults; then nothing is written. */
+int runImportRounds(const CommandContext& context, const PaperRequest& request);
+/** The sheet, and beside it NAME-guide.csv with what its columns mean. */
+int runPaperTemplate(const CommandContext& context, const std::string& out);
+
 }

@@ -192,6 +192,20 @@ int CsvTable::find(std::string_view name) const
     return at == header.end() ? -1 : static_cast<int>(at - header.begin());
 }
 
+Result<std::vector<std::vector<CsvCell>>> readCsvLines(std::string_view text, char separator)
+{
+    Reader reader(text, separator);
+    std::vector<std::vector<CsvCell>> lines;
+    while (!reader.atEnd()) {
+        auto cells = reader.line();
+        if (!cells)
+            return tl::unexpected(cells.error());
+        if (!reader.lastWasEmptyLine(*cells))
+            lines.push_back(std::move(*cells));
+    }
+    return lines;
+}
+
 Result<CsvTable> readCsv(std::string_view text, char separator)
 {
     Reader reader(text, separator);

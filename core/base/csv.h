@@ -37,6 +37,9 @@ struct CsvTable
  */
 Result<CsvTable> readCsv(std::string_view text, char separator = ',');
 
+/** The same fields line by line, without a word on header and width, for who tells all their faults at once. */
+Result<std::vector<std::vector<CsvCell>>> readCsvLines(std::string_view text, char separator = ',');
+
 /** The field as it is written, quoted where it needs to be. */
 std::string csvField(std::string_view text, char separator = ',');
 
