@@ -8,7 +8,8 @@ namespace cradlepost {
 
 /**
  * A work book: the sheet "about" with a line a key, then one sheet a table with real types (numbers, shares
- * as percent, days and moments as dates, flags as TRUE and FALSE), a fixed heading and a filter. No merged
+ * as percent, days and moments as dates, flags as TRUE and FALSE), a fixed heading and a filter. Numbers keep
+ * 16 digits, one less than CSV and JSON: more the library does not write. No merged
  * cells, no formulas: a text that begins with = stays a text. A text longer than the 32767 characters that a
  * cell takes is cut and ends in "...".
  *

@@ -16,10 +16,8 @@ constexpr int headGap = 24;
 Theme paperTheme()
 {
     Theme theme = makeTheme(Scheme::Light);
-    for (QFont& font : theme.fonts) {
+    for (QFont& font : theme.fonts)
         font.setHintingPreference(QFont::PreferNoHinting);
-        font.setStyleStrategy(QFont::PreferDefault);
-    }
     return theme;
 }
 

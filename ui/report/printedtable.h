@@ -11,8 +11,8 @@ namespace cradlepost {
 /// How figures are printed for a reader.
 struct TablePrint
 {
-    const TableWords& words;
-    QLocale locale;
+    TableWords words;
+    QLocale locale = {};
     TimeZone zone = TimeZone::utc();
 };
 

@@ -134,8 +134,10 @@ void ReportPages::appendParts(const std::vector<ReportPart>& parts)
         } else if (const auto* table = std::get_if<ReportTable>(&parts[i])) {
             appendTable(m_strips, *m_paper, table->title, table->table);
         } else {
+            // Words that lead to a chart or table are never left behind on the page before.
+            const bool leads = i + 1 < parts.size() && !std::holds_alternative<ReportParagraph>(parts[i + 1]);
             appendText(m_strips, *m_paper, std::get<ReportParagraph>(parts[i]).text,
-                {.gap = m_paper->theme().space(Space::Near)});
+                {.gap = m_paper->theme().space(Space::Near), .keepsNext = leads});
         }
     }
 }
