@@ -118,18 +118,28 @@ Imported import(Store& store, const std::string& path, const ImportWish& wish, I
         imported.fresh += records;
     if (wish.dryRun || imported.fresh == 0)
         return imported;
-    need(store.takeIn([&](Arrivals& arrivals) {
-        return attempt([&] {
-            for (const TrustedStation& trusted : given)
-                need(arrivals.trust(trusted));
-            PackReader reader(
-                path, [&store] { return need(store.ownKey()); }, wish.limits);
-            imported.fresh = Taking(imported.pack, reader, arrivals).run();
-        });
-    }));
+    imported.fresh = need(takePack(store, path, imported.pack, given, wish.limits));
     return imported;
 }
 
+}
+
+Result<std::int64_t> takePack(Store& store, const std::string& path, const PackChecked& checked,
+    const std::vector<TrustedStation>& trusted, const PackLimits& limits)
+{
+    std::int64_t fresh = 0;
+    const auto taken = store.takeIn([&](Arrivals& arrivals) {
+        return attempt([&] {
+            for (const TrustedStation& station : trusted)
+                need(arrivals.trust(station));
+            PackReader reader(
+                path, [&store] { return need(store.ownKey()); }, limits);
+            fresh = Taking(checked, reader, arrivals).run();
+        });
+    });
+    if (!taken)
+        return tl::unexpected(taken.error());
+    return fresh;
 }
 
 Result<Imported> importPack(Store& store, const std::string& path, const ImportWish& wish, Instant now)

@@ -23,6 +23,13 @@ struct Imported
 };
 
 /**
+ * The second reading: writes what is new and what is to be trusted, in one transaction, and gives the number
+ * of records. Refused, with nothing written, when the lines are not those that `checked` was made of.
+ */
+Result<std::int64_t> takePack(Store& store, const std::string& path, const PackChecked& checked,
+    const std::vector<TrustedStation>& trusted, const PackLimits& limits);
+
+/**
  * Takes in what of a pack is new, all of it or nothing, in one transaction. First the whole file is checked,
  * then it is read again and written; a file that changed in between is refused. Errors: BadDocument (no pack,
  * torn, beyond the limits), NewerSchema, NotFound (records are missing before it), Forged (a record, a link,

@@ -139,7 +139,7 @@ void LineSource::checkSize() const
             "it unpacks to more than " + std::to_string(m_limits.textBytes) + " bytes",
             "Ask for smaller packs, for example with --unit or --since.");
     // Only what was read counts, not what it may still unpack to, so that no memory is taken for it.
-    if (m_textBytes > freeBytes && (m_textBytes - freeBytes) / m_limits.ratio > m_packedBytes)
+    if (m_textBytes > freeBytes && (m_textBytes - freeBytes) / m_limits.ratio > m_packedBytes - m_stream.avail_in)
         refuse(ErrorCode::BadDocument,
             "it unpacks to more than " + std::to_string(m_limits.ratio)
                 + " times its size: no pack of records does");
