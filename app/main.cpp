@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/command.h"
+#include "app/commands/exchange.h"
 #include "app/compute/command.h"
 #include "app/log.h"
 #include "app/paths.h"
@@ -9,7 +10,8 @@
 #include <CLI/CLI.hpp>
 #include <functional>
 #include <iostream>
-#include <QCoreApplication>
+#include <memory>
+#include <QApplication>
 
 namespace {
 
@@ -22,6 +24,8 @@ struct Arguments
     std::string file;
     bool json = false;
     bool dryRun = false;
+    ReportRequest report;
+    bool paints = false; ///< the command draws charts
 };
 
 using Command = std::function<int(const CommandContext&)>;
@@ -64,6 +68,17 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         [&args](const CommandContext& c) { return runRestore(c, args.file); })
         ->add_option("file", args.file, "The backup")
         ->required();
+    CLI::App* report = app.add_subcommand("report", "Write a report: PDF, HTML, XLSX, CSV or JSON, by the ending of --out");
+    report->require_subcommand(1);
+    report->fallthrough();
+    CLI::App* month = report->add_subcommand("month", "The month of one unit");
+    month->fallthrough();
+    month->add_option("--month", args.report.month, "For example 2026-10")->required();
+    month->add_option("--out", args.report.out, "The new file; one of that name is replaced")->required();
+    month->callback([&args, &chosen] {
+        args.paints = true;
+        chosen = [&args](const CommandContext& c) { return runReportMonth(c, args.report); };
+    });
     const auto addPaper = [&](const char* name, const char* what, Command run) {
         CLI::App* sub = add(name, what, std::move(run));
         // The unit is common to all commands, but a sheet is always of one.
@@ -89,7 +104,10 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
 int runCommand(int argc, char** argv, const Arguments& args, const Command& command)
 {
     // No window, no display: a scheduled job runs these.
-    QCoreApplication application(argc, argv);
+    if (args.paints)
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    const std::unique_ptr<QCoreApplication> application(
+        args.paints ? new QApplication(argc, argv) : new QCoreApplication(argc, argv));
     startLog(args.common.logLevel);
     const SystemClock clock;
     const QString set = loadSettings(settingsFile()).language;
@@ -109,6 +127,7 @@ int main(int argc, char** argv)
     compute::ComputeRun computation;
     addCommon(app, args.common);
     addCommands(app, args, command);
+    addExchangeCommands(app, command);
     compute::registerComputeCommand(app, computation);
     try {
         app.parse(argc, argv);

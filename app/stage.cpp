@@ -38,8 +38,8 @@ void Stage::open()
             m_settings.textScale > 0 ? m_settings.textScale : m_systemScale));
     m_window = std::make_unique<MainWindow>(m_store, m_clock, *m_language, m_settings);
     connect(m_window.get(), &MainWindow::settingsChanged, this, &Stage::change, Qt::QueuedConnection);
-    connect(m_window.get(), &MainWindow::unitChanged, this, [this](const QString& unit) {
-        m_settings.unit = unit;
+    connect(m_window.get(), &MainWindow::settingsKept, this, [this](const Settings& settings) {
+        m_settings = settings;
         saveSettings(m_settingsFile, m_settings);
     });
     if (where.isValid()) {

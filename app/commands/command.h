@@ -41,4 +41,13 @@ int runImportRounds(const CommandContext& context, const PaperRequest& request);
 /** The sheet, and beside it NAME-guide.csv with what its columns mean. */
 int runPaperTemplate(const CommandContext& context, const std::string& out);
 
+/** What `report month` is asked for. */
+struct ReportRequest
+{
+    std::string month; ///< "2026-10"
+    std::string out; ///< .pdf, .html, .xlsx, .csv or .json
+};
+/** Paints, so it needs a QApplication; the platform may be offscreen. */
+int runReportMonth(const CommandContext& context, const ReportRequest& request);
+
 }

@@ -2,6 +2,7 @@
 #include "ui/window/mainwindow.h"
 
 #include "ui/pages/gaps/gapspage.h"
+#include "ui/pages/month/monthpage.h"
 #include "ui/pages/round/roundpage.h"
 #include "ui/pages/setup/setuppage.h"
 #include "ui/pages/shift/thisshiftpage.h"
@@ -20,7 +21,7 @@ namespace {
 constexpr std::chrono::seconds tick {15}; // the shortest thing shown is a minute
 
 /** The places that are built, in the order of the rail. */
-constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Setup};
+constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Month, Place::Setup};
 
 std::string firstUnit(const Store& store, const QString& wanted)
 {
@@ -120,6 +121,8 @@ QWidget* MainWindow::makePage(Place place)
         connect(gaps, &GapsPage::roundWanted, this, &MainWindow::beginRound);
         return scrolling(gaps);
     }
+    case Place::Month:
+        return makeMonth();
     case Place::Setup:
         return makeSetup();
     default:
@@ -139,10 +142,24 @@ QWidget* MainWindow::makeRound()
     return m_round;
 }
 
+QWidget* MainWindow::makeMonth()
+{
+    auto* month = new MonthPage(m_ward, choiceFromText(m_settings.review));
+    connect(month, &MonthPage::choiceChanged, this, [this](const ReviewChoice& choice) {
+        m_settings.review = toText(choice);
+        Q_EMIT settingsKept(m_settings);
+    });
+    return scrolling(month);
+}
+
 QWidget* MainWindow::makeSetup()
 {
     auto* setup = new SetupPage(m_ward, m_settings);
-    connect(setup, &SetupPage::settingsChanged, this, &MainWindow::settingsChanged);
+    connect(setup, &SetupPage::settingsChanged, this, [this](Settings settings) {
+        settings.unit = m_settings.unit;
+        settings.review = m_settings.review;
+        Q_EMIT settingsChanged(settings);
+    });
     connect(setup, &SetupPage::unitSaved, this, [this](const std::string& unit) {
         chooseUnit(unit);
         m_header->reload();
@@ -155,7 +172,7 @@ void MainWindow::chooseUnit(const std::string& unit)
     m_ward.setUnit(unit);
     m_settings.unit = qs(unit);
     m_header->reload();
-    Q_EMIT unitChanged(m_settings.unit);
+    Q_EMIT settingsKept(m_settings);
 }
 
 }

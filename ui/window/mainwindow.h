@@ -38,11 +38,12 @@ Q_SIGNALS:
     /** The window has to be made anew in another language, size or colours. */
     void settingsChanged(const Settings& settings);
     /** Worth remembering, but nothing has to be made anew. */
-    void unitChanged(const QString& unit);
+    void settingsKept(const Settings& settings);
 
 private:
     QWidget* makePage(Place place);
     QWidget* makeRound();
+    QWidget* makeMonth();
     QWidget* makeSetup();
     void chooseUnit(const std::string& unit);
 

@@ -22,6 +22,7 @@ Settings loadSettings(const QString& file)
             settings.scheme = static_cast<SchemeChoice>(i);
     }
     settings.unit = ini.value(QLatin1String("unit")).toString();
+    settings.review = ini.value(QLatin1String("review")).toString();
     return settings;
 }
 
@@ -32,6 +33,7 @@ void saveSettings(const QString& file, const Settings& settings)
     ini.setValue(QLatin1String("text-size"), settings.textScale);
     ini.setValue(QLatin1String("scheme"), QLatin1String(schemeNames[static_cast<int>(settings.scheme)]));
     ini.setValue(QLatin1String("unit"), settings.unit);
+    ini.setValue(QLatin1String("review"), settings.review);
 }
 
 }
