@@ -68,6 +68,8 @@ struct UnitHistory
     Date to; ///< exclusive
     Instant now;
     std::vector<ChecklistInForce> lists; ///< that the rounds point to, the latest last
+    /** Of the other checks, at the end of the span: gaps of their items are open gaps too. */
+    std::vector<std::shared_ptr<const Checklist>> others;
     std::vector<Shift> due; ///< shifts in which a round was due and that have begun by now
     std::vector<RoundFact> rounds; ///< shift rounds only, one a slot at most
     std::vector<Gap> gaps; ///< open at any time in [from, to), by when they opened

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
-#include <set>
+#include <map>
 
 namespace cradlepost {
 
@@ -40,26 +40,52 @@ void countDigits(TrustReading& trust, const std::vector<RoundReading>& readings)
         trust.digits = *preference;
 }
 
+using ByValue = std::map<Decimal, std::int64_t>;
+
+bool isOnFive(Decimal value, Decimal step) { return value.thousandths % (fives * step.thousandths) == 0; }
+
+/**
+ * Readings on fives without those of the commonest value: honest readings of a steady thing heap on one
+ * value, and that may be a multiple of five (a scale that shows 0).
+ */
+stats::Tally besideTheHeap(const ByValue& values, Decimal step)
+{
+    const auto heap = std::max_element(
+        values.begin(), values.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    stats::Tally tally;
+    for (auto one = values.begin(); one != values.end(); ++one) {
+        if (one != heap)
+            tally += {.x = isOnFive(one->first, step) ? one->second : 0, .n = one->second};
+    }
+    return tally;
+}
+
+bool isFarAbove(stats::Tally onFives)
+{
+    const auto strict = stats::wilson(onFives, 0.999);
+    return strict && strict->low > roundedAbove;
+}
+
 void look(TrustReading& trust, const std::vector<RoundReading>& readings)
 {
     std::int64_t onFives = 0;
-    std::set<Decimal> different;
+    ByValue values;
     std::vector<std::string> texts;
     for (const RoundReading& reading : readings) {
-        onFives += reading.value.thousandths % (fives * trust.step.thousandths) == 0 ? 1 : 0;
-        different.insert(reading.value);
+        onFives += isOnFive(reading.value, trust.step) ? 1 : 0;
+        ++values[reading.value];
         texts.push_back(reading.value.toString());
     }
     trust.onFives = shareOf({.x = onFives, .n = trust.n});
-    trust.different = static_cast<std::int64_t>(different.size());
+    trust.different = static_cast<std::int64_t>(values.size());
     trust.longestRun = stats::longestIdenticalRun(texts);
     const double wide = stepsWide(readings, trust.step);
     if (trust.n < fewestForFives)
         trust.whyFives = CannotSay::TooFew;
     else if (wide < leastWidth)
         trust.whyFives = CannotSay::NoSpread;
-    else if (const auto strict = stats::wilson(trust.onFives.tally, 0.999))
-        trust.rounded = strict->low > roundedAbove;
+    else
+        trust.rounded = isFarAbove(trust.onFives.tally) && isFarAbove(besideTheHeap(values, trust.step));
     if (wide >= 2 * fives)
         countDigits(trust, readings);
 }

@@ -14,7 +14,7 @@ struct TrustReading
     Decimal step; ///< of the instrument
     /** Readings on a multiple of five steps (".0" and ".5" of a thermometer); one in five by chance. */
     Share onFives;
-    bool rounded = false; ///< far more than one in five
+    bool rounded = false; ///< far more than one in five, also without the commonest value
     std::optional<CannotSay>
         whyFives; ///< TooFew; NoSpread: nine tenths of the readings lie within eight steps
     std::optional<stats::DigitPreference> digits; ///< last digits, where the readings span ten steps or more

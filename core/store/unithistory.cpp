@@ -54,6 +54,7 @@ public:
         m_history.to = span.to;
         m_history.now = now;
         readAdoptions();
+        readOthers();
         readDue();
         readRounds();
         const TimeZone& zone = m_history.zone;
@@ -87,6 +88,18 @@ private:
             daysOf("SELECT from_day FROM adoption WHERE unit = ? AND kind = 'shift' ORDER BY from_day")) {
             auto adopted = m_parts.projector.checklists().adopted(m_unit, RoundKind::Shift, day);
             m_adoptions.push_back({.from = day, .limits = std::move(adopted->limits)});
+        }
+    }
+
+    void readOthers()
+    {
+        for (const RoundKind kind : {RoundKind::PreBirth, RoundKind::AfterUse}) {
+            const auto adopted
+                = m_parts.projector.checklists().adopted(m_unit, kind, addDays(m_history.to, -1));
+            if (!adopted)
+                continue;
+            if (auto list = m_parts.projector.checklists().find(adopted->checklist, adopted->version))
+                m_history.others.push_back(std::move(list));
         }
     }
 

@@ -21,7 +21,7 @@ bool tellsStory(const MonthReview& review)
 
 }
 
-// Stated rate: at most one month in twenty. 2000 other months of the same ward gave 89, that is 4.5 %.
+// Stated rate: at most one month in twenty; see the bench of months in the simulation below.
 TEST_CASE("a ward in which nothing changes is told a story of in at most one month in twenty")
 {
     int told = 0;

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+// Figures of the month: history, review and tables of one month from five years of one unit.
+#include "core/review/monthtables.h"
+#include "core/store/unithistory.h"
+#include "tests/support/builders.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <functional>
+#include <random>
+
+using namespace cradlepost;
+using namespace cradlepost::test;
+using namespace std::chrono;
+
+namespace {
+
+constexpr int years = 5;
+const Date lastDay = 2026y / 10 / 31;
+
+/** Three rounds a day; gaps last some shifts, as in a real unit. */
+class Ward
+{
+public:
+    explicit Ward(const Checklist& checklist)
+        : m_checklist(checklist)
+        , m_faulty(checklist.itemCount())
+    {
+    }
+
+    RoundRecord round(Date day, int shift)
+    {
+        const Shift worked = m_calendar.shift(day, shift);
+        RoundBuilder builder(m_checklist);
+        builder.on(day, 0).finishedAt(worked.begins + minutes(10 + m_random() % 40));
+        for (std::size_t i = 0; i < m_faulty.size(); ++i) {
+            m_faulty[i] = m_faulty[i] ? real() < 0.8 : real() < 0.012;
+            if (m_faulty[i])
+                builder.withGap(m_checklist.item(i).id);
+        }
+        char value[8];
+        std::snprintf(value, sizeof value, "%.1f", 26.2 + 1.6 * real());
+        if (!m_faulty[*m_checklist.position("room-temperature")])
+            builder.measuring("room-temperature", value);
+        RoundRecord done = builder.done();
+        done.shift = worked;
+        return done;
+    }
+
+private:
+    double real() { return std::uniform_real_distribution<double>()(m_random); }
+
+    const Checklist& m_checklist;
+    ShiftCalendar m_calendar{ShiftPattern::threeByEight(), aCalendar().zone()};
+    std::vector<bool> m_faulty;
+    std::mt19937 m_random{1};
+};
+
+double medianMs(int times, const std::function<void()>& run)
+{
+    std::vector<double> took;
+    for (int i = 0; i < times; ++i) {
+        const auto from = steady_clock::now();
+        run();
+        took.push_back(duration<double, std::milli>(steady_clock::now() - from).count());
+    }
+    std::sort(took.begin(), took.end());
+    return took[took.size() / 2];
+}
+
+void line(const char* what, double value) { std::printf("%-58s %9.3f ms\n", what, value); }
+
+}
+
+int main()
+{
+    const TempDir temp;
+    FixedClock clock(sys_days(addDays(lastDay, -365 * years)));
+    auto store = aStore(temp.file("month.cradlepost"), clock);
+    must(store->setPattern(
+        "sorrel-hill", {.from = 2020y / 1 / 1, .pattern = ShiftPattern::threeByEight()}, "M. R."));
+    const auto checklist = must(store->checklist("shift-readiness", 1));
+    Ward ward(checklist);
+    int rounds = 0;
+    must(store->together([&]() -> Result<void> {
+        for (Date day = addDays(lastDay, 1 - 365 * years); day <= lastDay; day = addDays(day, 1)) {
+            for (int shift = 0; shift < 3; ++shift) {
+                RoundRecord round = ward.round(day, shift);
+                clock.set(round.finished + 2s);
+                if (auto saved = store->saveRound("sorrel-hill", round, "M. R."); !saved)
+                    return tl::unexpected(saved.error());
+                ++rounds;
+            }
+        }
+        return {};
+    }));
+    const ReviewSpan span = ReviewSpan::ofMonth(2026y / October);
+    const Instant now = clock.now() + 24h;
+    std::printf("%d rounds of %zu items, %d years of one unit\n", rounds, checklist.itemCount(), years);
+    UnitHistory history;
+    line("history of a month and 26 weeks from the store",
+        medianMs(51, [&] { history = must(unitHistory(*store, "sorrel-hill", span, now)); }));
+    std::optional<MonthReview> review;
+    line("review, every figure", medianMs(51, [&] { review = must(reviewMonth(history, span)); }));
+    line("all tables", medianMs(51, [&] { monthTables(*review); }));
+    const double whole = medianMs(51, [&] {
+        const UnitHistory fresh = must(unitHistory(*store, "sorrel-hill", span, now));
+        must(reviewMonth(fresh, span));
+    });
+    line("month: history and review", whole);
+    std::printf("target 20 ms: %s\n", whole <= 20 ? "met" : "MISSED");
+    return 0;
+}
