@@ -28,7 +28,8 @@ struct ReviewOptions
     bool rebaseAtChanges = false; ///< charts set their limits anew where a change idea starts
     /**
      * Rules of the weekly charts: fewer and stricter than usual since gaps last over several shifts, so that
-     * neighbouring weeks are alike, and since several charts are read together.
+     * neighbouring weeks are alike, and since several charts are read together. All sentences of a month
+     * taken together tell of a change that is none in about 2 % of months (tests/core/review/test_month.cpp).
      */
     stats::RuleSet courseRules{
         .twoOfThree = false, .fourOfFive = false, .trend = false, .runLength = 12, .width = 4.25};

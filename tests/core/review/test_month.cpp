@@ -21,7 +21,9 @@ bool tellsStory(const MonthReview& review)
 
 }
 
-// Stated rate: at most one month in twenty; see the bench of months in the simulation below.
+// Stated rate: at most one month in twenty. 4000 other months of the same ward (seeds from 20000 on) told a
+// story in 85, that is 2.1 % (1.7 to 2.6): a fall in 81 of the sentences, a rise in 19, haste in 2. A change
+// idea, which only somebody who notes one brings in, adds its own interval of 95 %.
 TEST_CASE("a ward in which nothing changes is told a story of in at most one month in twenty")
 {
     int told = 0;
