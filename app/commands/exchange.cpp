@@ -211,8 +211,9 @@ int runTrustAdd(const CommandContext& context, const TrustRequest& request)
     const auto store = context.openStore(OpenMode::ReadWrite);
     if (!store)
         return complain(store.error());
+    const auto receiver = receiverOf(**store, request.station, std::nullopt);
     const TrustedStation trusted {.station = request.station,
-        .key = std::nullopt,
+        .key = receiver ? std::optional(receiver->key) : std::nullopt, // else it is seen with its first pack
         .name = request.name,
         .at = context.clock.now(),
         .by = request.by,

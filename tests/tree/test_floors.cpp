@@ -53,6 +53,14 @@ TEST_CASE("every source of core has its mirror in the tests, or a reason")
             {"core/stats/check.cpp", "refusals of the methods that use it, each tested there"},
             {"core/stats/controlchart.cpp", "what the charts share: test_pchart, test_uchart, test_xmrchart"},
             {"core/stats/linear.cpp", "solves for run lengths and log-rank, tested there"},
+            {"core/exchange/packcheck.cpp", "the first reading of an import: test_packimport"},
+            {"core/exchange/packfeed.cpp", "both readings go through it: test_packimport, test_packwork"},
+            {"core/exchange/packfields.cpp", "members of a pack's lines: test_packimport, test_packmutations"},
+            {"core/exchange/packformat.cpp", "lines of a pack: test_packimport, test_packmutations"},
+            {"core/exchange/packhave.cpp", "the list that export answers: test_packwriter"},
+            {"core/exchange/packreader.cpp", "a pack from head to end: test_packimport, test_packmutations"},
+            {"core/exchange/packrecord.cpp", "record lines of a pack: test_packimport, test_packmutations"},
+            {"core/exchange/packtext.cpp", "compressed lines within limits: test_packimport"},
             {"core/store/", "one contract suite for the store as a whole"}});
     for (const std::string& fault : faults)
         FAIL_CHECK(fault);
