@@ -304,6 +304,14 @@
             <numerusform>%n lesser items were not seen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>**%1** is done: %2 of %n item(s) looked at. It changes no verdict and no gap.</source>
+        <extracomment>%1 the words &quot;Spot check&quot;, %2 how many of the items were looked at</extracomment>
+        <translation>
+            <numerusform>**%1** is done: %2 of %n item looked at. It changes no verdict and no gap.</numerusform>
+            <numerusform>**%1** is done: %2 of %n items looked at. It changes no verdict and no gap.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::SetupPage</name>

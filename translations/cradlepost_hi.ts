@@ -463,6 +463,14 @@
         <source>It counts for %1, and is late.</source>
         <translation>यह %1 के लिए गिना जाएगा, देर से।</translation>
     </message>
+    <message>
+        <source>Take up the spot check · %1</source>
+        <translation>स्वतंत्र जाँच आगे बढ़ाएँ · %1</translation>
+    </message>
+    <message>
+        <source>Spot check</source>
+        <translation>स्वतंत्र जाँच</translation>
+    </message>
 </context>
 <context>
     <name>ShiftText</name>
@@ -797,6 +805,10 @@
     <message>
         <source>Cradlepost supports local protocol and licensed clinical judgement and never replaces them. It is no medical device and gives no treatment advice. Its limits are defaults that the facility sets. It holds no patient data: write none into it.</source>
         <translation>Cradlepost लोकल प्रोटोकॉल और लाइसेंस वाले डॉक्टर-नर्स के क्लिनिकल फ़ैसले में मदद करता है, उनकी जगह कभी नहीं लेता। यह मेडिकल डिवाइस नहीं है और इलाज की सलाह नहीं देता। इसकी सीमाएँ शुरुआती हैं, अस्पताल अपनी तय करता है। इसमें मरीज़ की जानकारी नहीं रहती: यहाँ न लिखें।</translation>
+    </message>
+    <message>
+        <source>Spot check</source>
+        <translation>स्वतंत्र जाँच</translation>
     </message>
 </context>
 <context>
@@ -1364,6 +1376,14 @@
         <extracomment>%1 what was walked, %2 a time</extracomment>
         <translation>**%1**: काम पूरा, समय %2।</translation>
     </message>
+    <message numerus="yes">
+        <source>**%1** is done: %2 of %n item(s) looked at. It changes no verdict and no gap.</source>
+        <extracomment>%1 the words &quot;Spot check&quot;, %2 how many of the items were looked at</extracomment>
+        <translation>
+            <numerusform>**%1** पूरी हुई: %n चीज़ में से %2 देखी गई। इससे न फ़ैसला बदलता है, न कोई कमी।</numerusform>
+            <numerusform>**%1** पूरी हुई: %n चीज़ों में से %2 देखी गईं। इससे न फ़ैसला बदलता है, न कोई कमी।</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::RoundPage</name>
@@ -1610,6 +1630,10 @@
         <source>First say who walks it: choose or type initials.</source>
         <translation>पहले बताएँ राउंड किसका है: इनिशियल चुनें या लिखें।</translation>
     </message>
+    <message>
+        <source>Look at things again yourself, without seeing what the round said of them.</source>
+        <translation>चीज़ों को ख़ुद दोबारा देखें, बिना यह जाने कि राउंड ने उनके बारे में क्या कहा।</translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::StepTile</name>
@@ -1777,6 +1801,110 @@
     <message>
         <source>Initials of who walks the round</source>
         <translation>राउंड करने वाले के इनिशियल</translation>
+    </message>
+</context>
+<context>
+    <name>PaperText</name>
+    <message>
+        <source>Line %1</source>
+        <translation>पंक्ति %1</translation>
+    </message>
+    <message>
+        <source>Line %1, field %2 (%3)</source>
+        <extracomment>%2 the how-many-eth field of the line, %3 the name of its column</extracomment>
+        <translation>पंक्ति %1, खाना %2 (%3)</translation>
+    </message>
+    <message>
+        <source>The file is too large: %1 bytes of at most %2. Split it.</source>
+        <translation>फ़ाइल बहुत बड़ी है: %1 बाइट, ज़्यादा से ज़्यादा %2। इसे बाँटें।</translation>
+    </message>
+    <message>
+        <source>This is no text in UTF-8. Save the sheet as “CSV UTF-8”.</source>
+        <translation>यह UTF-8 में लिखा पाठ नहीं है। शीट को “CSV UTF-8” के रूप में सहेजें।</translation>
+    </message>
+    <message>
+        <source>There is no round in it. Write one round a line below the names of the columns.</source>
+        <translation>इसमें कोई राउंड नहीं है। कॉलम के नामों के नीचे हर पंक्ति में एक राउंड लिखें।</translation>
+    </message>
+    <message>
+        <source>%1 lines are more than the %2 that are taken at once. Split the sheet.</source>
+        <translation>%1 पंक्तियाँ एक बार में ली जाने वाली %2 से ज़्यादा हैं। शीट को बाँटें।</translation>
+    </message>
+    <message>
+        <source>No item of the checklist has the name “%1”. Use the names of the template.</source>
+        <translation>चेकलिस्ट में “%1” नाम की कोई चीज़ नहीं है। नमूने के नाम लिखें।</translation>
+    </message>
+    <message>
+        <source>The column “%1” is there twice.</source>
+        <translation>कॉलम “%1” दो बार है।</translation>
+    </message>
+    <message>
+        <source>The column “%1” is missing. Use the names of the template.</source>
+        <translation>कॉलम “%1” नहीं है। नमूने के नाम लिखें।</translation>
+    </message>
+    <message>
+        <source>The line has %1 fields, the line of names has %2.</source>
+        <translation>इस पंक्ति में %1 खाने हैं, नामों की पंक्ति में %2।</translation>
+    </message>
+    <message>
+        <source>This is no table as CSV has it: %1.</source>
+        <translation>यह CSV के नियम की तालिका नहीं है: %1।</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it as 2026-03-14.</source>
+        <translation>“%1” तारीख़ नहीं है। इसे 2026-03-14 की तरह लिखें।</translation>
+    </message>
+    <message>
+        <source>“%1” is no shift of that day. It has: %2.</source>
+        <translation>“%1” उस दिन की पाली नहीं है। उस दिन हैं: %2।</translation>
+    </message>
+    <message>
+        <source>“%1” is no clock time. Write it as 07:45.</source>
+        <translation>“%1” घड़ी का समय नहीं है। इसे 07:45 की तरह लिखें।</translation>
+    </message>
+    <message>
+        <source>%1 is not in the shift (%2), nor in the three hours after it.</source>
+        <translation>%1 न पाली (%2) में है, न उसके बाद के तीन घंटों में।</translation>
+    </message>
+    <message>
+        <source>“%1” are no initials. Write 1 to 12 characters, no full name.</source>
+        <translation>“%1” नाम के अक्षर नहीं हैं। 1 से 12 अक्षर लिखें, पूरा नाम नहीं।</translation>
+    </message>
+    <message>
+        <source>This round would be finished in the future. See the date and the time.</source>
+        <translation>यह राउंड आगे के समय में पूरा होगा। तारीख़ और समय देखें।</translation>
+    </message>
+    <message>
+        <source>The unit had no shifts on that day.</source>
+        <translation>उस दिन यूनिट की कोई पाली तय नहीं थी।</translation>
+    </message>
+    <message>
+        <source>The unit had no checklist on that day.</source>
+        <translation>उस दिन यूनिट की कोई चेकलिस्ट नहीं थी।</translation>
+    </message>
+    <message>
+        <source>This shift has its round already.</source>
+        <translation>इस पाली का राउंड पहले से है।</translation>
+    </message>
+    <message>
+        <source>Line %1 has the same shift already.</source>
+        <translation>पंक्ति %1 में यही पाली पहले से है।</translation>
+    </message>
+    <message>
+        <source>Nothing was checked in this round. Take the line out.</source>
+        <translation>इस राउंड में कुछ नहीं देखा गया। यह पंक्ति हटा दें।</translation>
+    </message>
+    <message>
+        <source>The checklist of that day does not ask this. Leave the field empty.</source>
+        <translation>उस दिन की चेकलिस्ट यह नहीं पूछती। खाना ख़ाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>“%1” is not among the people of the unit. The round is taken all the same.</source>
+        <translation>“%1” यूनिट के लोगों में नहीं है। राउंड फिर भी लिया जाता है।</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be. The field takes: %2; or nothing, when it was not checked.</source>
+        <translation>“%1” नहीं हो सकता। इस खाने में आता है: %2; या कुछ नहीं, जब देखा नहीं गया।</translation>
     </message>
 </context>
 </TS>

@@ -4,9 +4,11 @@
 #include "ui/pages/round/roundtext.h"
 #include "ui/text/reasontext.h"
 #include "ui/text/verdicttext.h"
+#include "ui/text/wardtext.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/actiontable.h"
 #include "ui/widgets/foldingrow.h"
+#include "ui/widgets/inktext.h"
 #include "ui/widgets/verdictbanner.h"
 #include "ui/widgets/wraplabel.h"
 
@@ -36,7 +38,7 @@ Mark markOf(const Reason& reason)
 }
 
 /** One reason as a row: the gap's owner and time when it has one. */
-ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reason)
+ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reason, bool isSpotCheck)
 {
     const ReasonText text(ward.language());
     const TimeText times = ward.times();
@@ -55,7 +57,7 @@ ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reas
         row.byAside = TimeText::span(*reason.readyAt - ward.now());
         return row;
     }
-    if (!ward.view() || row.mark == Mark::NotChecked)
+    if (!ward.view() || row.mark == Mark::NotChecked || isSpotCheck)
         return row;
     const auto& gaps = ward.view()->gaps;
     const auto gap
@@ -69,9 +71,30 @@ ActionRow rowOf(const Ward& ward, const Checklist& checklist, const Reason& reas
 
 QString sentenceOf(const Ward& ward, const Walk& walk, Instant at)
 {
+    const Draft& draft = walk.draft();
+    if (draft.kind == RoundKind::SpotCheck)
+        //: %1 the words "Spot check", %2 how many of the items were looked at
+        return ResultPane::tr("**%1** is done: %2 of %n item(s) looked at. It changes no verdict and no gap.",
+            nullptr, static_cast<int>(draft.asked.size()))
+            .arg(RoundText::title(draft.kind, draft.shift))
+            .arg(RoundText::answered(draft));
     //: %1 what was walked, %2 a time
     return ResultPane::tr("**%1** is done, finished %2.")
-        .arg(RoundText::title(walk.draft().kind, walk.draft().shift), ward.times().moment(at, ward.now()));
+        .arg(RoundText::title(draft.kind, draft.shift), ward.times().moment(at, ward.now()));
+}
+
+/** A spot check has no verdict: it is held against the round in the review of the month. */
+QWidget* bannerOf(RoundKind kind, const Verdict& verdict, const QString& sentence)
+{
+    if (kind == RoundKind::SpotCheck) {
+        auto* words = new WrapLabel(plainText(sentence), TextRole::Body);
+        words->setObjectName(QStringLiteral("spotCheckDone"));
+        return words;
+    }
+    auto* banner = new VerdictBanner;
+    banner->setObjectName(QStringLiteral("resultBanner"));
+    banner->setVerdict(RoundText::state(verdict.state), sentence);
+    return banner;
 }
 
 }
@@ -82,27 +105,27 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
 {
     const Theme& theme = themeOf(*this);
     const Verdict verdict = walk.verdict(at);
-    auto* banner = new VerdictBanner;
-    banner->setObjectName(QStringLiteral("resultBanner"));
-    banner->setVerdict(RoundText::state(verdict.state), sentenceOf(ward, walk, at));
+    const bool isSpotCheck = walk.draft().kind == RoundKind::SpotCheck;
+    QWidget* banner = bannerOf(walk.draft().kind, verdict, sentenceOf(ward, walk, at));
     auto* table = new ActionTable;
     table->setObjectName(QStringLiteral("resultTable"));
     table->setEmptyText(tr("Nothing is missing."));
     int more = 0; // what nobody has seen and is not critical stands in one line
     std::vector<ActionRow> rows;
     for (const Reason& reason : verdict.reasons) {
-        if (unseen(reason) && reason.severity != Severity::Critical)
+        if (unseen(reason) && (isSpotCheck || reason.severity != Severity::Critical))
             ++more;
         else
-            rows.push_back(rowOf(ward, walk.checklist(), reason));
+            rows.push_back(rowOf(ward, walk.checklist(), reason, isSpotCheck));
     }
     table->setRows(rows);
     auto* rest = new WrapLabel(tr("%n lesser item(s) were not seen.", nullptr, more), TextRole::Small);
     rest->setTone(Tone::Soft);
-    auto* saved = new WrapLabel(tr("%1. Saved as record %2 of station %3…")
-                                    .arg(VerdictText::figures(verdict))
-                                    .arg(id.seq)
-                                    .arg(qs(id.station).left(shownOfStation)),
+    auto* saved = new WrapLabel(
+        tr("%1. Saved as record %2 of station %3…")
+            .arg(isSpotCheck ? WardText::roundKind(RoundKind::SpotCheck) : VerdictText::figures(verdict))
+            .arg(id.seq)
+            .arg(qs(id.station).left(shownOfStation)),
         TextRole::Small);
     saved->setTone(Tone::Hint);
     saved->setObjectName(QStringLiteral("savedLine"));
@@ -126,7 +149,7 @@ ResultPane::ResultPane(const Ward& ward, const Walk& walk, const RecordId& id, I
     column->addWidget(buttons);
     column->addWidget(table);
     column->addWidget(rest);
-    rest->setVisible(more > 0); // not before it has a parent: it would be a window
+    rest->setVisible(more > 0 && !isSpotCheck); // not before it has a parent: it would be a window
     column->addStretch(1);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);

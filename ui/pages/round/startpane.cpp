@@ -74,11 +74,15 @@ QWidget* StartPane::makeButtons()
     m_recheck = makeButton("recheckButton");
     m_preBirth = makeButton("preBirthButton");
     m_afterUse = makeButton("afterUseButton");
+    m_spotCheck = makeButton("spotCheckButton");
+    m_spotCheck->setToolTip(tr("Look at things again yourself, without seeing what the round said of them."));
+    m_spotCheck->setAccessibleDescription(m_spotCheck->toolTip());
     connect(m_primary, &QPushButton::clicked, this, [this] { begin(m_primaryKind); });
     connect(m_recheck, &QPushButton::clicked, this, [this] { begin(RoundKind::Recheck); });
     connect(m_preBirth, &QPushButton::clicked, this, [this] { begin(RoundKind::PreBirth); });
     connect(m_afterUse, &QPushButton::clicked, this, [this] { begin(RoundKind::AfterUse); });
-    for (QPushButton* button : {m_primary, m_recheck, m_preBirth, m_afterUse}) {
+    connect(m_spotCheck, &QPushButton::clicked, this, [this] { begin(RoundKind::SpotCheck); });
+    for (QPushButton* button : {m_primary, m_recheck, m_preBirth, m_afterUse, m_spotCheck}) {
         button->installEventFilter(this);
         row->addWidget(button);
     }
@@ -192,6 +196,7 @@ void StartPane::showButtons()
     show(m_recheck, RoundKind::Recheck, missing || draft(RoundKind::Recheck) != nullptr);
     show(m_preBirth, RoundKind::PreBirth, true);
     show(m_afterUse, RoundKind::AfterUse, true);
+    show(m_spotCheck, RoundKind::SpotCheck, true);
     const Draft* left = draft(m_primaryKind);
     m_aside->setVisible(usable && left != nullptr);
     m_asideWords->setVisible(m_askingAside);

@@ -57,6 +57,7 @@ private:
     QPushButton* m_recheck = nullptr;
     QPushButton* m_preBirth = nullptr;
     QPushButton* m_afterUse = nullptr;
+    QPushButton* m_spotCheck = nullptr;
     QWidget* m_aside = nullptr;
     WrapLabel* m_asideWords = nullptr;
     QPushButton* m_asideButton = nullptr;

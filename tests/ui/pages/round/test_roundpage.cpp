@@ -354,3 +354,29 @@ TEST_CASE_FIXTURE(Bench, "another ward puts the walk down without losing an answ
     settle();
     CHECK(button("beginRoundButton").text().contains(QStringLiteral("1 of ")));
 }
+
+TEST_CASE_FIXTURE(Bench, "a spot check is walked blind, may leave things out and says how many were looked at")
+{
+    ward->setActor("QO");
+    page->begin(RoundKind::SpotCheck);
+    settle();
+    CHECK(std::none_of(page->hand()->walk().draft().answers.begin(), page->hand()->walk().draft().answers.end(),
+        isChecked));
+    type(QStringLiteral("27"));
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    REQUIRE(drafts().size() == 1);
+    CHECK(drafts()[0].kind == RoundKind::SpotCheck);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    settle();
+    CHECK(recorded().empty());
+    const Shift& shift = ward->view()->shift;
+    const auto checks = must(store->spotChecks("sorrel-hill", shift.slot(), shift.slot() + 1));
+    REQUIRE(checks.size() == 1);
+    CHECK(checks[0].actor == "QO");
+    CHECK(checks[0].round.outcomes.starts_with("mmu"));
+    CHECK(words("spotCheckDone").contains(QStringLiteral("Spot check is done: 2 of ")));
+    CHECK(page->findChild<VerdictBanner*>(QStringLiteral("resultBanner")) == nullptr);
+    CHECK(drafts().empty());
+}
