@@ -115,6 +115,7 @@ int main(int argc, char** argv)
     tour.photograph(scene, QStringLiteral("shift-not-ready"), Place::ThisShift);
     tour.photograph(scene, QStringLiteral("gaps"), Place::Gaps);
     tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
+    tour.photograph(scene, QStringLiteral("month"), Place::Month);
     tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);
     scene.clock.advance(hours(8));
     tour.photograph(scene, QStringLiteral("shift-no-round"), Place::ThisShift);

@@ -9,6 +9,10 @@ const Item* ItemNames::find(const std::string& id) const
         if (const auto at = list->checklist->position(id))
             return &list->checklist->item(*at);
     }
+    for (const auto& list : m_history.others) {
+        if (const auto at = list->position(id))
+            return &list->item(*at);
+    }
     return nullptr;
 }
 

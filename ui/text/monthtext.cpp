@@ -223,9 +223,9 @@ QString MonthText::question(const MonthFinding& finding) const
         return tr("%1 rounds (%2) were finished late in their shift or after it: ask what stands in the way.")
             .arg(m_figures.of(finding.share.tally), percentOf(finding.share.tally));
     case Code::AskAgreement:
-        return tr(
-            "Independent spot checks agreed in %1 answers; they differ most on %2. Look at these together.")
-            .arg(m_figures.share(finding.before), items(finding.items));
+        return tr("Independent spot checks agreed in %1 answers (%2); they differ most on %3. Look at these "
+                  "together.")
+            .arg(m_figures.of(finding.before), percentOf(finding.before), items(finding.items));
     default:
         return {};
     }

@@ -4,6 +4,8 @@
 #include "core/store/unithistory.h"
 #include "ui/charts/chartcanvas.h"
 #include "ui/charts/chartview.h"
+#include "ui/pages/month/ideapanel.h"
+#include "ui/pages/month/paperpanel.h"
 #include "ui/pages/month/spanbar.h"
 #include "ui/pages/month/spanpanel.h"
 #include "ui/report/month/comparisonsheet.h"
@@ -63,6 +65,7 @@ MonthPage::MonthPage(Ward& ward, std::optional<ReviewChoice> choice, QWidget* pa
     page->addWidget(m_findings);
     page->addWidget(m_comparison);
     page->addWidget(m_sheets);
+    page->addWidget(makeEntries());
     page->addStretch(1);
     m_panel->hide();
     m_said->hide();
@@ -76,16 +79,35 @@ MonthPage::~MonthPage() = default;
 
 QWidget* MonthPage::makeAnswer()
 {
-    auto* row = new FoldingRow;
-    row->setSpacing(themeOf(*this).space(Space::Apart));
+    constexpr double largeText = 1.3; // from here on a line does not hold both
+    const Theme& theme = themeOf(*this);
+    auto* holder = new QWidget;
+    auto* row = new QBoxLayout(
+        theme.textScale < largeText ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, holder);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(theme.space(Space::Apart));
     m_answer = new WrapLabel({}, TextRole::Finding);
     m_answer->setObjectName(QStringLiteral("monthAnswer"));
     m_answer->setWeight(TextWeight::SemiBold);
     m_company = new WrapLabel({}, TextRole::Body);
     m_company->setObjectName(QStringLiteral("monthCompany"));
     m_company->setTone(Tone::Soft);
-    row->addWidget(m_answer, 0, Qt::AlignVCenter);
-    row->addWidget(m_company, 1, Qt::AlignVCenter);
+    row->addWidget(m_answer);
+    row->addWidget(m_company, 1);
+    return holder;
+}
+
+/** What is entered here rather than read: ideas that are tried, rounds from paper. */
+QWidget* MonthPage::makeEntries()
+{
+    auto* row = new FoldingRow;
+    row->setSpacing(themeOf(*this).space(Space::Near));
+    m_ideas = new IdeaPanel(m_ward);
+    m_paper = new PaperPanel(m_ward);
+    row->addWidget(m_ideas, 1, Qt::AlignTop);
+    row->addWidget(m_paper, 1, Qt::AlignTop);
+    connect(m_ideas, &IdeaPanel::kept, this, &MonthPage::reload);
+    connect(m_paper, &PaperPanel::entered, this, &MonthPage::reload);
     return row;
 }
 
@@ -139,6 +161,7 @@ void MonthPage::reload()
         for (const ShiftStart& start : m_ward.view()->calendar.pattern().starts)
             shifts.push_back(start.code);
         m_panel->show(m_choice, shifts, checklist->checklist, today());
+        m_ideas->show(checklist->checklist, today());
     }
 }
 

@@ -15,6 +15,8 @@ namespace cradlepost {
 
 class ChartView;
 class FindingsList;
+class IdeaPanel;
+class PaperPanel;
 class SpanBar;
 class SpanPanel;
 class WrapLabel;
@@ -44,6 +46,7 @@ protected:
 private:
     void connectParts();
     QWidget* makeAnswer();
+    QWidget* makeEntries();
     void reload();
     void load();
     void showFault(const Error& fault);
@@ -70,6 +73,8 @@ private:
     WrapLabel* m_said;
     ChartView* m_comparison;
     QWidget* m_sheets;
+    IdeaPanel* m_ideas;
+    PaperPanel* m_paper;
     QVBoxLayout* m_rows;
     std::vector<std::pair<MonthPart, ChartView*>> m_views;
 };

@@ -34,12 +34,16 @@ SpanBar::SpanBar(const Language& language, QWidget* parent)
     m_choose->setCheckable(true);
     m_report->setObjectName(QStringLiteral("reportButton"));
     m_report->setProperty("primary", true);
-    row->addWidget(m_span, 0, Qt::AlignVCenter);
-    row->addWidget(m_before, 0, Qt::AlignVCenter);
-    row->addWidget(m_after, 0, Qt::AlignVCenter);
-    row->addWidget(m_choose, 0, Qt::AlignVCenter);
-    row->addWidget(m_filter, 1, Qt::AlignVCenter);
-    row->addWidget(m_report, 0, Qt::AlignVCenter);
+    // With large text the two halves stand below each other, each still on one line.
+    const auto half = [&](std::initializer_list<QWidget*> parts, QWidget* wide) {
+        auto* side = new FoldingRow;
+        side->setSpacing(theme.space(Space::Near));
+        for (QWidget* part : parts)
+            side->addWidget(part, part == wide ? 1 : 0, Qt::AlignVCenter);
+        row->addWidget(side, wide == nullptr ? 0 : 1);
+    };
+    half({m_span, m_before, m_after}, nullptr);
+    half({m_choose, m_filter, m_report}, m_filter);
     column->addWidget(row);
     connect(m_before, &QPushButton::clicked, this, [this] { Q_EMIT monthWanted(-1); });
     connect(m_after, &QPushButton::clicked, this, [this] { Q_EMIT monthWanted(+1); });
