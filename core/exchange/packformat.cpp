@@ -161,8 +161,8 @@ Result<PackEnd> readEnd(std::string_view line)
 
 std::vector<unsigned char> endMessage(const Hash& digest)
 {
-    std::vector<unsigned char> message(endDomain.begin(), endDomain.end());
-    message.insert(message.end(), digest.begin(), digest.end());
+    std::vector<unsigned char> message(endDomain.size() + digest.size());
+    std::ranges::copy(digest, std::ranges::copy(endDomain, message.begin()).out);
     return message;
 }
 
