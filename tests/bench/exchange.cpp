@@ -53,16 +53,19 @@ void walk(Store& store, FixedClock& clock, const Checklist& checklist, const std
     }));
 }
 
+/** Processor seconds for all seals, hash and signature. */
 double checkSeals(const Store& store)
 {
-    double seconds = 0;
+    std::vector<std::pair<Record, PublicKey>> records;
     for (const Chain& chain : must(store.chains()))
         must(store.records(chain.station, 1, chain.seq, [&](const Record& record) -> Result<void> {
-            Result<void> sealed;
-            seconds += secondsOf([&] { sealed = checkSeal(record, chain.key); });
-            return sealed;
+            records.emplace_back(record, chain.key);
+            return {};
         }));
-    return seconds;
+    const double before = processorSeconds();
+    for (const auto& [record, key] : records)
+        must(checkSeal(record, key));
+    return processorSeconds() - before;
 }
 
 }
@@ -102,9 +105,9 @@ int main(int argc, char** argv)
     std::printf("import, all verified    %8.0f rounds/s, target 5000  %s\n", rounds / in,
         rounds / in >= 5000 ? "met" : "MISSED");
     std::printf("  of it the first reading %6.0f rounds/s alone\n", rounds / first);
-    std::printf(
-        "  seals alone on one core %5.1f us a record, %.0f %% of the import's time, %.0f %% of its work\n",
-        seals / rounds * 1e6, 100 * seals / in, 100 * seals / cpu);
+    // Unlike the rates these hold on a busy machine too.
+    std::printf("  processor time %.0f us a round; seals %.0f us of it, %.0f %%\n", cpu / rounds * 1e6,
+        seals / rounds * 1e6, 100 * seals / cpu);
     std::printf("the same pack again     %8.0f rounds/s\n", rounds / again);
     return 0;
 }
