@@ -8,6 +8,7 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
+#include <ctime>
 #include <functional>
 #include <random>
 
@@ -17,7 +18,7 @@ using namespace std::chrono;
 
 namespace {
 
-constexpr int years = 5;
+constexpr int wholeYears = 5;
 const Date lastDay = 2026y / 10 / 31;
 
 /** Three rounds a day; gaps last some shifts, as in a real unit. */
@@ -34,13 +35,13 @@ public:
     {
         const Shift worked = m_calendar.shift(day, shift);
         RoundBuilder builder(m_checklist);
-        builder.on(day, 0).finishedAt(worked.begins + minutes(10 + m_random() % 40));
+        builder.on(day, 0).finishedAt(worked.begins + minutes(10 + static_cast<int>(m_random() % 40)));
         for (std::size_t i = 0; i < m_faulty.size(); ++i) {
             m_faulty[i] = m_faulty[i] ? real() < 0.8 : real() < 0.012;
             if (m_faulty[i])
                 builder.withGap(m_checklist.item(i).id);
         }
-        char value[8];
+        char value[32];
         std::snprintf(value, sizeof value, "%.1f", 26.2 + 1.6 * real());
         if (!m_faulty[*m_checklist.position("room-temperature")])
             builder.measuring("room-temperature", value);
@@ -58,26 +59,43 @@ private:
     std::mt19937 m_random{1};
 };
 
-double medianMs(int times, const std::function<void()>& run)
+double middle(std::vector<double> values)
 {
-    std::vector<double> took;
-    for (int i = 0; i < times; ++i) {
-        const auto from = steady_clock::now();
-        run();
-        took.push_back(duration<double, std::milli>(steady_clock::now() - from).count());
-    }
-    std::sort(took.begin(), took.end());
-    return took[took.size() / 2];
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 2];
 }
 
-void line(const char* what, double value) { std::printf("%-58s %9.3f ms\n", what, value); }
+struct Took
+{
+    double wall = 0; ///< milliseconds
+    double processor = 0; ///< the same of this process alone: what a busy machine does not change
+};
+
+Took medianMs(int times, const std::function<void()>& run)
+{
+    std::vector<double> wall;
+    std::vector<double> processor;
+    for (int i = 0; i < times; ++i) {
+        const auto from = steady_clock::now();
+        const std::clock_t begun = std::clock();
+        run();
+        processor.push_back(1000.0 * static_cast<double>(std::clock() - begun) / CLOCKS_PER_SEC);
+        wall.push_back(duration<double, std::milli>(steady_clock::now() - from).count());
+    }
+    return {.wall = middle(wall), .processor = middle(processor)};
+}
+
+void line(const char* what, const Took& took)
+{
+    std::printf("%-58s %9.3f ms, processor %9.3f ms\n", what, took.wall, took.processor);
+}
 
 }
 
 int main()
 {
     const TempDir temp;
-    FixedClock clock(sys_days(addDays(lastDay, -365 * years)));
+    FixedClock clock(sys_days(addDays(lastDay, -365 * wholeYears)));
     auto store = aStore(temp.file("month.cradlepost"), clock);
     must(store->setPattern(
         "sorrel-hill", {.from = 2020y / 1 / 1, .pattern = ShiftPattern::threeByEight()}, "M. R."));
@@ -85,7 +103,7 @@ int main()
     Ward ward(checklist);
     int rounds = 0;
     must(store->together([&]() -> Result<void> {
-        for (Date day = addDays(lastDay, 1 - 365 * years); day <= lastDay; day = addDays(day, 1)) {
+        for (Date day = addDays(lastDay, 1 - 365 * wholeYears); day <= lastDay; day = addDays(day, 1)) {
             for (int shift = 0; shift < 3; ++shift) {
                 RoundRecord round = ward.round(day, shift);
                 clock.set(round.finished + 2s);
@@ -98,18 +116,18 @@ int main()
     }));
     const ReviewSpan span = ReviewSpan::ofMonth(2026y / October);
     const Instant now = clock.now() + 24h;
-    std::printf("%d rounds of %zu items, %d years of one unit\n", rounds, checklist.itemCount(), years);
+    std::printf("%d rounds of %zu items, %d years of one unit\n", rounds, checklist.itemCount(), wholeYears);
     UnitHistory history;
     line("history of a month and 26 weeks from the store",
         medianMs(51, [&] { history = must(unitHistory(*store, "sorrel-hill", span, now)); }));
     std::optional<MonthReview> review;
     line("review, every figure", medianMs(51, [&] { review = must(reviewMonth(history, span)); }));
     line("all tables", medianMs(51, [&] { monthTables(*review); }));
-    const double whole = medianMs(51, [&] {
+    const Took whole = medianMs(51, [&] {
         const UnitHistory fresh = must(unitHistory(*store, "sorrel-hill", span, now));
         must(reviewMonth(fresh, span));
     });
     line("month: history and review", whole);
-    std::printf("target 20 ms: %s\n", whole <= 20 ? "met" : "MISSED");
+    std::printf("target 20 ms: %s\n", whole.wall <= 20 ? "met" : "MISSED");
     return 0;
 }
