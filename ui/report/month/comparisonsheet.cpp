@@ -20,7 +20,8 @@ public:
             return tr("Two spans: too few rounds to compare");
         const stats::Interval& interval = comparison.noCriticalGap->interval;
         const QString by = scene.figures().number(100.0 * comparison.noCriticalGap->estimate);
-        const QString limits = QStringLiteral("%1 to %2")
+        //: an interval, %1 and %2 numbers
+        const QString limits = tr("%1 to %2")
                                    .arg(scene.figures().number(100.0 * interval.low),
                                        scene.figures().number(100.0 * interval.high));
         if (interval.low > 0.0)
