@@ -9,6 +9,7 @@
 #include <cstdio>
 #include <QApplication>
 #include <QDir>
+#include <QScrollArea>
 
 using namespace cradlepost;
 
@@ -64,10 +65,21 @@ public:
             const QString file = m_folder.filePath(QStringLiteral("%1-%2.png").arg(state, QLatin1String(look.name)));
             window.grab().save(file);
             std::printf("%s\n", file.toUtf8().constData());
+            photographWhole(window, QString(file).replace(QStringLiteral(".png"), QStringLiteral("-whole.png")));
         }
     }
 
 private:
+    /** What scrolling would bring into view, in one tall picture. */
+    static void photographWhole(const MainWindow& window, const QString& file)
+    {
+        for (const QScrollArea* area : window.findChildren<QScrollArea*>()) {
+            QWidget* page = area->widget();
+            if (area->isVisible() && page != nullptr && page->height() > area->viewport()->height() * 3 / 2)
+                page->grab().save(file);
+        }
+    }
+
     QApplication& m_application;
     QDir m_folder;
     QString m_only; ///< states whose name holds this; all of them when empty
