@@ -2,6 +2,70 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>DoneSheet</name>
+    <message numerus="yes">
+        <source>, %n late</source>
+        <extracomment>appended to &quot;Rounds done: 88 of 93 due&quot;</extracomment>
+        <translation>
+            <numerusform>, %n late</numerusform>
+            <numerusform>, %n late</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) amended later.</source>
+        <translation>
+            <numerusform>%n round amended later.</numerusform>
+            <numerusform>%n rounds amended later.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) entered from paper: nothing is said of their time.</source>
+        <translation>
+            <numerusform>%n round entered from paper: nothing is said of their time.</numerusform>
+            <numerusform>%n rounds entered from paper: nothing is said of their time.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>GapSheet</name>
+    <message numerus="yes">
+        <source>%n gap(s) open before the span are left out.</source>
+        <translation>
+            <numerusform>One gap open before the span is left out.</numerusform>
+            <numerusform>%n gaps open before the span are left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s) still open</source>
+        <translation>
+            <numerusform>%n gap still open</numerusform>
+            <numerusform>%n gaps still open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n for more than a week</source>
+        <extracomment>appended to &quot;9 gaps still open&quot;</extracomment>
+        <translation>
+            <numerusform>, %n for more than a week</numerusform>
+            <numerusform>, %n for more than a week</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without an owner.</source>
+        <translation>
+            <numerusform>%n without an owner.</numerusform>
+            <numerusform>%n without an owner.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n time(s), %2</source>
+        <translation>
+            <numerusform>%1 · once, %2</numerusform>
+            <numerusform>%1 · %n times, %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>GapText</name>
     <message numerus="yes">
         <source>open %1, found %n time(s)</source>
@@ -50,6 +114,78 @@
         <translation>
             <numerusform>%n without anyone who mends it.</numerusform>
             <numerusform>%n without anyone who mends them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ItemSheet</name>
+    <message numerus="yes">
+        <source>Where readiness is lost: %n item(s) carry %1 of it</source>
+        <translation>
+            <numerusform>Where readiness is lost: one item carries %1 of it</numerusform>
+            <numerusform>Where readiness is lost: %n items carry %1 of it</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MonthText</name>
+    <message numerus="yes">
+        <source>%n shift(s) without a round</source>
+        <translation>
+            <numerusform>%n shift without a round</numerusform>
+            <numerusform>%n shifts without a round</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No round was done in %n shift(s): there is nothing to say about readiness.</source>
+        <translation>
+            <numerusform>No round was done in %n shift: there is nothing to say about readiness.</numerusform>
+            <numerusform>No round was done in %n shifts: there is nothing to say about readiness.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n critical gap(s) still open, the oldest for %1: %2.</source>
+        <translation>
+            <numerusform>%n critical gap still open, the oldest for %1: %2.</numerusform>
+            <numerusform>%n critical gaps still open, the oldest for %1: %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Items met from week to week moved no more than chance explains, against the %n week(s) before.</source>
+        <translation>
+            <numerusform>Items met from week to week moved no more than chance explains, against the week before.</numerusform>
+            <numerusform>Items met from week to week moved no more than chance explains, against the %n weeks before.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items make up %1 of what was lost: %2.</source>
+        <translation>
+            <numerusform>One item makes up %1 of what was lost: %2.</numerusform>
+            <numerusform>%n items make up %1 of what was lost: %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was out of use for %2, %n time(s).</source>
+        <translation>
+            <numerusform>%1 was out of use once, for %2.</numerusform>
+            <numerusform>%1 was out of use %n times, for %2 together.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n reading(s), all the same. Ask whether the instrument works.</source>
+        <translation>
+            <numerusform>%1: %n reading, all the same. Ask whether the instrument works.</numerusform>
+            <numerusform>%1: %n readings, all the same. Ask whether the instrument works.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ReadingSheet</name>
+    <message numerus="yes">
+        <source>%1 to below %2 %3: %n reading(s)</source>
+        <translation>
+            <numerusform>%1 to below %2 %3: %n reading</numerusform>
+            <numerusform>%1 to below %2 %3: %n readings</numerusform>
         </translation>
     </message>
 </context>
@@ -195,6 +331,23 @@
     </message>
 </context>
 <context>
+    <name>TrustSheet</name>
+    <message numerus="yes">
+        <source>Can the entries be trusted? %n question(s) to ask</source>
+        <translation>
+            <numerusform>Can the entries be trusted? %n question to ask</numerusform>
+            <numerusform>Can the entries be trusted? %n questions to ask</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Agreement with %n spot check(s): AC1 %1</source>
+        <translation>
+            <numerusform>Agreement with %n spot check: AC1 %1</numerusform>
+            <numerusform>Agreement with %n spot checks: AC1 %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>VerdictText</name>
     <message numerus="yes">
         <source>%n critical gap(s).</source>
@@ -275,12 +428,63 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::IdeaPanel</name>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::KitEditor</name>
     <message numerus="yes">
         <source>Makes %n whole kit(s); %1 sets the limit.</source>
         <translation>
             <numerusform>Makes %n whole kit; %1 sets the limit.</numerusform>
             <numerusform>Makes %n whole kits; %1 sets the limit.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::MonthPage</name>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n item</numerusform>
+            <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::PaperPanel</name>
+    <message numerus="yes">
+        <source>Enter %n round(s)</source>
+        <translation>
+            <numerusform>Enter %n round</numerusform>
+            <numerusform>Enter %n rounds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) can be entered.</source>
+        <translation>
+            <numerusform>%n round can be entered.</numerusform>
+            <numerusform>%n rounds can be entered.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): nothing was entered. Mend the sheet and read it again.</source>
+        <translation>
+            <numerusform>%n fault: nothing was entered. Mend the sheet and read it again.</numerusform>
+            <numerusform>%n faults: nothing was entered. Mend the sheet and read it again.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) entered from paper.</source>
+        <translation>
+            <numerusform>%n round entered from paper.</numerusform>
+            <numerusform>%n rounds entered from paper.</numerusform>
         </translation>
     </message>
 </context>

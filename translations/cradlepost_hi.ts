@@ -25,6 +25,510 @@
     </message>
 </context>
 <context>
+    <name>ChangesSheet</name>
+    <message>
+        <source>No change idea was tried in this time</source>
+        <translation>इस समय में बदलाव का कोई सुझाव नहीं आज़माया गया</translation>
+    </message>
+    <message>
+        <source>“%1”: more items met since</source>
+        <translation>“%1”: इसके बाद ज़्यादा चीज़ें ठीक</translation>
+    </message>
+    <message>
+        <source>“%1”: fewer items met since</source>
+        <translation>“%1”: इसके बाद कम चीज़ें ठीक</translation>
+    </message>
+    <message>
+        <source>Change ideas: too early to say</source>
+        <translation>बदलाव के सुझाव: अभी कुछ कहना जल्दी होगा</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>पहले</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>बाद में</translation>
+    </message>
+    <message>
+        <source>Items met of those looked at, of the items named in the idea. It shows that something changed then, not that the idea did it.</source>
+        <translation>सुझाव में बताई गई चीज़ों में से जितनी देखी गईं, उनमें ठीक चीज़ें। इससे दिखता है कि उस समय कुछ बदला, यह नहीं कि सुझाव से बदला।</translation>
+    </message>
+</context>
+<context>
+    <name>CodeText</name>
+    <message>
+        <source>above</source>
+        <translation>ऊपर</translation>
+    </message>
+    <message>
+        <source>agreement coefficient AC1</source>
+        <translation>सहमति गुणांक AC1</translation>
+    </message>
+    <message>
+        <source>kappa adjusted for prevalence and bias</source>
+        <translation>prevalence और bias के लिए समायोजित kappa</translation>
+    </message>
+    <message>
+        <source>answers that agree with spot checks</source>
+        <translation>स्वतंत्र जाँच से मेल खाते जवाब</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>सब</translation>
+    </message>
+    <message>
+        <source>rounds amended</source>
+        <translation>सुधारे गए राउंड</translation>
+    </message>
+    <message>
+        <source>rounds amended after their shift</source>
+        <translation>शिफ्ट के बाद सुधारे गए राउंड</translation>
+    </message>
+    <message>
+        <source>spot checks disagree</source>
+        <translation>स्वतंत्र जाँच से मेल नहीं</translation>
+    </message>
+    <message>
+        <source>rounds late</source>
+        <translation>देर से हुए राउंड</translation>
+    </message>
+    <message>
+        <source>rounds entered too fast</source>
+        <translation>बहुत जल्दी भरे गए राउंड</translation>
+    </message>
+    <message>
+        <source>rounds repeated</source>
+        <translation>दोहराए गए राउंड</translation>
+    </message>
+    <message>
+        <source>readings rounded</source>
+        <translation>गोल की गई रीडिंग</translation>
+    </message>
+    <message>
+        <source>readings that never vary</source>
+        <translation>कभी न बदलने वाली रीडिंग</translation>
+    </message>
+    <message>
+        <source>equipment</source>
+        <translation>उपकरण</translation>
+    </message>
+    <message>
+        <source>rounds faster than the floor</source>
+        <translation>न्यूनतम समय से जल्दी हुए राउंड</translation>
+    </message>
+    <message>
+        <source>a point beyond its limits</source>
+        <translation>सीमा से बाहर एक बिंदु</translation>
+    </message>
+    <message>
+        <source>by shift</source>
+        <translation>शिफ्ट के हिसाब से</translation>
+    </message>
+    <message>
+        <source>by weekday</source>
+        <translation>हफ़्ते के दिन के हिसाब से</translation>
+    </message>
+    <message>
+        <source>better since the change</source>
+        <translation>बदलाव के बाद बेहतर</translation>
+    </message>
+    <message>
+        <source>change: too early to say</source>
+        <translation>बदलाव: अभी कुछ कहना जल्दी होगा</translation>
+    </message>
+    <message>
+        <source>worse since the change</source>
+        <translation>बदलाव के बाद खराब</translation>
+    </message>
+    <message>
+        <source>change ideas</source>
+        <translation>बदलाव के सुझाव</translation>
+    </message>
+    <message>
+        <source>rounds done of those due</source>
+        <translation>तय राउंड में से हुए</translation>
+    </message>
+    <message>
+        <source>week by week</source>
+        <translation>हफ़्ते-दर-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation>अति ज़रूरी</translation>
+    </message>
+    <message>
+        <source>critical gaps open</source>
+        <translation>बाक़ी गंभीर कमियाँ</translation>
+    </message>
+    <message>
+        <source>rounds done</source>
+        <translation>जो राउंड हुए</translation>
+    </message>
+    <message>
+        <source>pairs of equal rounds</source>
+        <translation>एक जैसे राउंडों के जोड़े</translation>
+    </message>
+    <message>
+        <source>chance of so many equal pairs</source>
+        <translation>इतने एक जैसे जोड़े होने की संभावना</translation>
+    </message>
+    <message>
+        <source>equal pairs by chance</source>
+        <translation>संयोग से एक जैसे जोड़े</translation>
+    </message>
+    <message>
+        <source>equipment out of use</source>
+        <translation>बंद पड़े उपकरण</translation>
+    </message>
+    <message>
+        <source>fell</source>
+        <translation>घटा</translation>
+    </message>
+    <message>
+        <source>how ready</source>
+        <translation>कितने तैयार</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>समय पर</translation>
+    </message>
+    <message>
+        <source>rounds missing</source>
+        <translation>जो राउंड नहीं हुए</translation>
+    </message>
+    <message>
+        <source>items by week</source>
+        <translation>हफ़्ते के हिसाब से चीज़ें</translation>
+    </message>
+    <message>
+        <source>items met</source>
+        <translation>ठीक चीज़ें</translation>
+    </message>
+    <message>
+        <source>kappa</source>
+        <translation>kappa</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>देर से</translation>
+    </message>
+    <message>
+        <source>items looked at</source>
+        <translation>देखी गई चीज़ें</translation>
+    </message>
+    <message>
+        <source>lost readiness</source>
+        <translation>घटी हुई तैयारी</translation>
+    </message>
+    <message>
+        <source>items that lose most</source>
+        <translation>सबसे ज़्यादा तैयारी घटाने वाली चीज़ें</translation>
+    </message>
+    <message>
+        <source>lowest readiness index</source>
+        <translation>सबसे कम तैयारी इंडेक्स</translation>
+    </message>
+    <message>
+        <source>major</source>
+        <translation>ज़रूरी</translation>
+    </message>
+    <message>
+        <source>mean readiness index</source>
+        <translation>औसत तैयारी इंडेक्स</translation>
+    </message>
+    <message>
+        <source>median length of a round</source>
+        <translation>राउंड में लगा मीडियन समय</translation>
+    </message>
+    <message>
+        <source>median time for an item</source>
+        <translation>हर चीज़ पर लगा मीडियन समय</translation>
+    </message>
+    <message>
+        <source>minor</source>
+        <translation>सामान्य</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>no change beyond chance</source>
+        <translation>संयोग से ज़्यादा बदलाव नहीं</translation>
+    </message>
+    <message>
+        <source>without a critical gap</source>
+        <translation>बिना गंभीर कमी</translation>
+    </message>
+    <message>
+        <source>nothing seen</source>
+        <translation>कुछ नहीं देखा गया</translation>
+    </message>
+    <message>
+        <source>all the same</source>
+        <translation>सब एक जैसे</translation>
+    </message>
+    <message>
+        <source>does not apply</source>
+        <translation>लागू नहीं</translation>
+    </message>
+    <message>
+        <source>not ready</source>
+        <translation>तैयार नहीं</translation>
+    </message>
+    <message>
+        <source>no rounds</source>
+        <translation>राउंड नहीं</translation>
+    </message>
+    <message>
+        <source>open gaps</source>
+        <translation>बाक़ी कमियाँ</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>जोड़े</translation>
+    </message>
+    <message>
+        <source>from paper</source>
+        <translation>काग़ज़ से</translation>
+    </message>
+    <message>
+        <source>readiness</source>
+        <translation>तैयारी</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>रीडिंग</translation>
+    </message>
+    <message>
+        <source>readings outside their limits</source>
+        <translation>सीमा से बाहर रीडिंग</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>तैयार</translation>
+    </message>
+    <message>
+        <source>ready with gaps</source>
+        <translation>कमियों के साथ तैयार</translation>
+    </message>
+    <message>
+        <source>rounds recorded after their shift</source>
+        <translation>शिफ्ट के बाद दर्ज राउंड</translation>
+    </message>
+    <message>
+        <source>rounds that repeat an earlier one</source>
+        <translation>पहले के किसी राउंड जैसे राउंड</translation>
+    </message>
+    <message>
+        <source>time to mend</source>
+        <translation>ठीक होने में लगा समय</translation>
+    </message>
+    <message>
+        <source>rose</source>
+        <translation>बढ़ा</translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation>राउंड</translation>
+    </message>
+    <message>
+        <source>a run on one side of the centre</source>
+        <translation>बीच की रेखा के एक ही ओर लगातार बिंदु</translation>
+    </message>
+    <message>
+        <source>not done yet</source>
+        <translation>अभी नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>limits set</source>
+        <translation>सीमा तय</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>हिस्सा</translation>
+    </message>
+    <message>
+        <source>shift</source>
+        <translation>शिफ्ट</translation>
+    </message>
+    <message>
+        <source>a shift stands out</source>
+        <translation>एक शिफ्ट अलग दिखती है</translation>
+    </message>
+    <message>
+        <source>spot checks</source>
+        <translation>स्वतंत्र जाँच</translation>
+    </message>
+    <message>
+        <source>too few</source>
+        <translation>बहुत कम</translation>
+    </message>
+    <message>
+        <source>too few points</source>
+        <translation>बहुत कम बिंदु</translation>
+    </message>
+    <message>
+        <source>too little to say</source>
+        <translation>कुछ कहने के लिए बहुत कम</translation>
+    </message>
+    <message>
+        <source>a trend</source>
+        <translation>रुझान</translation>
+    </message>
+    <message>
+        <source>trust in the entries</source>
+        <translation>एंट्री पर भरोसा</translation>
+    </message>
+    <message>
+        <source>weekday</source>
+        <translation>हफ़्ते का दिन</translation>
+    </message>
+    <message>
+        <source>a weekday stands out</source>
+        <translation>हफ़्ते का एक दिन अलग दिखता है</translation>
+    </message>
+</context>
+<context>
+    <name>ComparisonSheet</name>
+    <message>
+        <source>Two spans: too few rounds to compare</source>
+        <translation>दो अवधियाँ: तुलना के लिए राउंड बहुत कम</translation>
+    </message>
+    <message>
+        <source>More shifts ready than in %1: %2 points more (%3)</source>
+        <translation>%1 के मुक़ाबले ज़्यादा शिफ्टें तैयार: %2 प्रतिशत अंक ज़्यादा (%3)</translation>
+    </message>
+    <message>
+        <source>Fewer shifts ready than in %1: %2 points (%3)</source>
+        <translation>%1 के मुक़ाबले कम शिफ्टें तैयार: %2 प्रतिशत अंक (%3)</translation>
+    </message>
+    <message>
+        <source>No difference that chance would not make against %1 (%2 points, %3)</source>
+        <translation>%1 के मुक़ाबले ऐसा कोई फ़र्क़ नहीं जो संयोग से न हो सके (%2 प्रतिशत अंक, %3)</translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap</source>
+        <translation>शिफ्टें बिना गंभीर कमी के</translation>
+    </message>
+    <message>
+        <source>Shifts with nothing missing</source>
+        <translation>शिफ्टें जिनमें कोई कमी नहीं</translation>
+    </message>
+    <message>
+        <source>Rounds done</source>
+        <translation>जो राउंड हुए</translation>
+    </message>
+    <message>
+        <source>Difference with 95% limits (Newcombe&apos;s hybrid score method). Items in the table: Fisher&apos;s exact test, adjusted for their number (Benjamini-Hochberg).</source>
+        <translation>फ़र्क़ 95% सीमाओं के साथ (Newcombe की hybrid score विधि)। तालिका की चीज़ें: Fisher का exact टेस्ट, उनकी गिनती के लिए समायोजित (Benjamini-Hochberg)।</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>an interval, %1 and %2 numbers</extracomment>
+        <translation>%1 से %2</translation>
+    </message>
+</context>
+<context>
+    <name>CourseSheet</name>
+    <message>
+        <source>Items met each week</source>
+        <translation>हर हफ़्ते ठीक चीज़ें</translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap, each week</source>
+        <translation>हर हफ़्ते शिफ्टें बिना गंभीर कमी के</translation>
+    </message>
+    <message>
+        <source>Shifts with nothing missing, each week</source>
+        <translation>हर हफ़्ते शिफ्टें जिनमें कोई कमी नहीं</translation>
+    </message>
+    <message>
+        <source>%1: %2 fell from the week of %3</source>
+        <translation>%1, %2: %3 वाले हफ़्ते से गिरावट</translation>
+    </message>
+    <message>
+        <source>%1: %2 rose from the week of %3</source>
+        <translation>%1, %2: %3 वाले हफ़्ते से बढ़ोतरी</translation>
+    </message>
+    <message>
+        <source>%1: too few weeks before to tell a change</source>
+        <translation>%1: बदलाव बताने के लिए पहले के हफ़्ते बहुत कम</translation>
+    </message>
+    <message>
+        <source>%1: no more change than chance explains</source>
+        <translation>%1: संयोग से ज़्यादा बदलाव नहीं</translation>
+    </message>
+    <message>
+        <source>p′ chart, n %1 to %2 a week; limits at %3 sigma from the weeks before the span; a diamond is more than chance explains. A week without a round has no point.</source>
+        <extracomment>%1 and %2 counts, %3 a number</extracomment>
+        <translation>p′ चार्ट, हफ़्ते में n %1 से %2; अवधि से पहले के हफ़्तों से निकाली गई सीमाएँ, %3 सिग्मा पर; हीरे का निशान यानी संयोग से ज़्यादा बदलाव। जिस हफ़्ते राउंड नहीं हुआ, उसका बिंदु नहीं है।</translation>
+    </message>
+    <message>
+        <source>%1, week of %2: %3</source>
+        <extracomment>%1 &quot;Nights&quot;, %2 a day, %3 &quot;81% (408 of 504)&quot;</extracomment>
+        <translation>%1, %2 वाला हफ़्ता: %3</translation>
+    </message>
+</context>
+<context>
+    <name>DoneSheet</name>
+    <message>
+        <source>in time</source>
+        <translation>समय पर</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>देर से</translation>
+    </message>
+    <message>
+        <source>from paper</source>
+        <translation>काग़ज़ से</translation>
+    </message>
+    <message>
+        <source>not done yet</source>
+        <translation>अभी नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>Rounds done: %1 due</source>
+        <translation>तय राउंड: %1 हुए</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n late</source>
+        <extracomment>appended to &quot;Rounds done: 88 of 93 due&quot;</extracomment>
+        <translation>
+            <numerusform>, %n देर से</numerusform>
+            <numerusform>, %n देर से</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>In time: finished and recorded within the first %1 of the shift.</source>
+        <translation>समय पर यानी शिफ्ट के पहले %1 समय में पूरा और दर्ज हुआ।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) amended later.</source>
+        <translation>
+            <numerusform>%n राउंड बाद में सुधारा गया।</numerusform>
+            <numerusform>%n राउंड बाद में सुधारे गए।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) entered from paper: nothing is said of their time.</source>
+        <translation>
+            <numerusform>%n राउंड काग़ज़ से दर्ज हुआ: उसके समय के बारे में कुछ नहीं कहा गया।</numerusform>
+            <numerusform>%n राउंड काग़ज़ से दर्ज हुए: उनके समय के बारे में कुछ नहीं कहा गया।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, amended</source>
+        <translation>%1, सुधारा गया</translation>
+    </message>
+</context>
+<context>
     <name>Drawing</name>
     <message>
         <source>There is nothing to draw yet.</source>
@@ -108,6 +612,186 @@
     <message>
         <source>These numbers do not give that figure.</source>
         <translation>इन अंकों से यह आँकड़ा नहीं निकलता।</translation>
+    </message>
+</context>
+<context>
+    <name>FigureText</name>
+    <message>
+        <source>%1%</source>
+        <extracomment>a share; %1 a number</extracomment>
+        <translation>%1%</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>a count out of a count</extracomment>
+        <translation>%2 में से %1</translation>
+    </message>
+    <message>
+        <source>none seen</source>
+        <translation>कुछ नहीं देखा</translation>
+    </message>
+    <message>
+        <source>%1 to %2%</source>
+        <extracomment>an interval of a share, %1 and %2 numbers</extracomment>
+        <translation>%1 से %2%</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 मिनट</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 घंटे</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 दिन</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <extracomment>the end of a list: %1 all but the last, %2 the last</extracomment>
+        <translation>%1 और %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Nothing was seen.</source>
+        <translation>कुछ नहीं देखा गया।</translation>
+    </message>
+    <message>
+        <source>Too few to say.</source>
+        <translation>कुछ कहने के लिए आँकड़े बहुत कम हैं।</translation>
+    </message>
+    <message>
+        <source>All the same: nothing to compare with.</source>
+        <translation>सब एक जैसे हैं: तुलना के लिए कुछ नहीं।</translation>
+    </message>
+    <message>
+        <source>Does not apply here.</source>
+        <translation>यहाँ लागू नहीं है।</translation>
+    </message>
+</context>
+<context>
+    <name>GapSheet</name>
+    <message>
+        <source>No gap opened in this time</source>
+        <translation>इस समय में कोई नई कमी नहीं मिली</translation>
+    </message>
+    <message>
+        <source>Fewer than half of the gaps were mended in this time</source>
+        <translation>इस समय में आधी से कम कमियाँ ठीक हुईं</translation>
+    </message>
+    <message>
+        <source>Half of the gaps are mended within %1</source>
+        <translation>आधी कमियाँ %1 के अंदर ठीक हो जाती हैं</translation>
+    </message>
+    <message>
+        <source>n = %1 gaps that opened, %2 mended; those still open count as long as they are known (Kaplan-Meier, 95% log-log limits).</source>
+        <translation>n = %1 नई कमियाँ, %2 ठीक हुईं; जो अब भी बाक़ी हैं, वे उतने समय तक गिनी जाती हैं जितने का पता है (Kaplan-Meier, 95% log-log सीमाएँ)।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s) open before the span are left out.</source>
+        <translation>
+            <numerusform>अवधि से पहले की %n बाक़ी कमी शामिल नहीं है।</numerusform>
+            <numerusform>अवधि से पहले की %n बाक़ी कमियाँ शामिल नहीं हैं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Severities compared: log-rank p = %1.</source>
+        <translation>गंभीरता के स्तरों की तुलना: log-rank p = %1।</translation>
+    </message>
+    <message>
+        <source>%1: %2 still open after %3</source>
+        <extracomment>%1 &quot;critical&quot;, %2 a share, %3 &quot;13 h&quot;</extracomment>
+        <translation>%1: %3 बाद %2 अब भी बाक़ी</translation>
+    </message>
+    <message>
+        <source>half mended by %1 (%2 to %3)</source>
+        <translation>आधी %1 में ठीक (%2 से %3)</translation>
+    </message>
+    <message>
+        <source>half mended by %1</source>
+        <translation>आधी %1 में ठीक</translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation>अब भी बाक़ी</translation>
+    </message>
+    <message>
+        <source>hours since the gap was found</source>
+        <translation>कमी मिलने के बाद के घंटे</translation>
+    </message>
+    <message>
+        <source>all gaps</source>
+        <translation>सब कमियाँ</translation>
+    </message>
+    <message>
+        <source>No gap is open at the end of this time</source>
+        <translation>इस समय के अंत में कोई कमी बाक़ी नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n gap(s) still open</source>
+        <translation>
+            <numerusform>%n कमी अब भी बाक़ी</numerusform>
+            <numerusform>%n कमियाँ अब भी बाक़ी</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n for more than a week</source>
+        <extracomment>appended to &quot;9 gaps still open&quot;</extracomment>
+        <translation>
+            <numerusform>, %n एक हफ़्ते से ज़्यादा समय से</numerusform>
+            <numerusform>, %n एक हफ़्ते से ज़्यादा समय से</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Under a day %1, a week %2, a month %3, older %4.</source>
+        <translation>एक दिन से कम: %1, एक हफ़्ते से कम: %2, एक महीने से कम: %3, इससे पुरानी: %4।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without an owner.</source>
+        <translation>
+            <numerusform>किसी के ज़िम्मे नहीं: %n कमी।</numerusform>
+            <numerusform>किसी के ज़िम्मे नहीं: %n कमियाँ।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation>अभी कोई नहीं</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>तय समय निकल गया</translation>
+    </message>
+    <message>
+        <source>%1, %2: open for %3, %4</source>
+        <translation>%1, %2: %3 से बाक़ी, %4</translation>
+    </message>
+    <message>
+        <source>No equipment was out of use</source>
+        <translation>कोई उपकरण बंद नहीं था</translation>
+    </message>
+    <message>
+        <source>%1 was out of use for %2</source>
+        <translation>%1: %2 तक बंद</translation>
+    </message>
+    <message>
+        <source>Share of the time without an open gap, as far as rounds and checks saw; devices that never failed stand in the table.</source>
+        <translation>समय का वह हिस्सा जब कोई कमी बाक़ी नहीं थी, जितना राउंड और जाँच में दिखा; जो उपकरण कभी खराब नहीं हुए, वे तालिका में हैं।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n time(s), %2</source>
+        <translation>
+            <numerusform>%1 · %n बार, %2</numerusform>
+            <numerusform>%1 · %n बार, %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: available %2 of the time</source>
+        <translation>%1: %2 समय चालू</translation>
     </message>
 </context>
 <context>
@@ -195,10 +879,496 @@
     </message>
 </context>
 <context>
+    <name>ItemSheet</name>
+    <message>
+        <source>Nothing was lost: not one gap</source>
+        <translation>तैयारी कहीं नहीं घटी: एक भी कमी नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>Where readiness is lost: %n item(s) carry %1 of it</source>
+        <translation>
+            <numerusform>तैयारी कहाँ घटती है: %1 हिस्सा %n चीज़ का</numerusform>
+            <numerusform>तैयारी कहाँ घटती है: %1 हिस्सा %n चीज़ों का</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rounds with a gap, of those in which the item was looked at, with 95% limits (Wilson). Order: gaps times weight, critical %1, major %2, minor %3 (our own weights).</source>
+        <translation>जितने राउंड में चीज़ देखी गई, उनमें से कमी वाले राउंड, 95% सीमाओं के साथ (Wilson)। क्रम: कमियाँ गुणा वज़न, अति ज़रूरी %1, ज़रूरी %2, सामान्य %3 (वज़न हमारे अपने हैं)।</translation>
+    </message>
+    <message>
+        <source>%1 so far</source>
+        <extracomment>%1 a percentage of what was lost, this item and those above it</extracomment>
+        <translation>यहाँ तक %1</translation>
+    </message>
+    <message>
+        <source>%1: missing in %2 rounds, %3 of what was lost</source>
+        <translation>%1: %2 राउंड में कमी, घटी हुई तैयारी का %3</translation>
+    </message>
+    <message>
+        <source>%1, week of %2: %3 rounds with a gap</source>
+        <translation>%1, %2 वाला हफ़्ता, कमी वाले राउंड: %3</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>कोई नहीं</translation>
+    </message>
+    <message>
+        <source>Which items, in which weeks</source>
+        <translation>कौन-सी चीज़ें, किन हफ़्तों में</translation>
+    </message>
+    <message>
+        <source>Rounds with a gap each week; a crossed cell: not looked at. Items without a gap are left out.</source>
+        <translation>हर हफ़्ते कमी वाले राउंड; क्रॉस वाला ख़ाना: चीज़ देखी नहीं गई। जिन चीज़ों में कमी नहीं, वे शामिल नहीं हैं।</translation>
+    </message>
+    <message>
+        <source>share of rounds with a gap</source>
+        <translation>कमी वाले राउंड का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>चीज़</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>हफ़्ता, इस दिन से</translation>
+    </message>
+</context>
+<context>
     <name>MapDrawing</name>
     <message>
         <source>no data</source>
         <translation>आँकड़ा नहीं</translation>
+    </message>
+</context>
+<context>
+    <name>MonthDocument</name>
+    <message>
+        <source>Month of a labour ward</source>
+        <translation>लेबर रूम की मासिक रिपोर्ट</translation>
+    </message>
+    <message>
+        <source>The figures</source>
+        <translation>आँकड़े</translation>
+    </message>
+    <message>
+        <source>A round that was not done is no data, never 0%. A shift is ready when its round found no critical gap and left nothing critical unchecked; severity decides, not arithmetic.</source>
+        <translation>जो राउंड नहीं हुआ, उसका कोई आँकड़ा नहीं है; उसे कभी 0% नहीं माना जाता। शिफ्ट तब तैयार है जब उसके राउंड में कोई गंभीर कमी न मिले और कोई अति ज़रूरी चीज़ देखे बिना न रहे; यह गंभीरता से तय होता है, जोड़-घटाव से नहीं।</translation>
+    </message>
+    <message>
+        <source>Shares have 95% limits by Wilson&apos;s score method (E. B. Wilson, 1927). Weekly charts are p′ charts (D. B. Laney, 2002) with limits at %1 sigma from the weeks before the span; only a point beyond them or a run of %2 on one side counts as a change, since gaps last and neighbouring weeks are alike.</source>
+        <translation>हिस्सों की 95% सीमाएँ Wilson की score विधि से हैं (E. B. Wilson, 1927)। हफ़्तेवार चार्ट p′ चार्ट हैं (D. B. Laney, 2002), इनकी सीमाएँ अवधि से पहले के हफ़्तों से %1 सिग्मा पर हैं; बदलाव तभी माना जाता है जब कोई बिंदु इनसे बाहर हो या लगातार %2 बिंदु एक ही ओर हों, क्योंकि कमियाँ कुछ समय चलती हैं और पास-पास के हफ़्ते एक जैसे होते हैं।</translation>
+    </message>
+    <message>
+        <source>Time to mend: Kaplan-Meier with log-log limits; gaps still open count for as long as they are known. Two spans or two sides of a change: Newcombe&apos;s hybrid score limits, widened for how rounds spread. Spot checks: kappa and AC1 (K. L. Gwet, 2008).</source>
+        <translation>ठीक होने में लगा समय: Kaplan-Meier, log-log सीमाओं के साथ; जो कमियाँ अब भी बाक़ी हैं, वे उतने समय तक गिनी जाती हैं जितने का पता है। दो अवधियाँ या बदलाव से पहले और बाद: Newcombe की hybrid score सीमाएँ, राउंडों के बिखराव के हिसाब से चौड़ी की गईं। स्वतंत्र जाँच: kappa और AC1 (K. L. Gwet, 2008)।</translation>
+    </message>
+    <message>
+        <source>Questions about the entries are reasons to ask, never a proof; nobody is named or ranked.</source>
+        <translation>एंट्री को लेकर उठे सवाल बात करने की वजह हैं, कभी सबूत नहीं; न किसी का नाम लिया जाता है, न किसी को क्रम में रखा जाता है।</translation>
+    </message>
+</context>
+<context>
+    <name>MonthScene</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <extracomment>a span of days: %1 the first, %2 the last day, %3 the year of the last</extracomment>
+        <translation>%1 से %2 %3</translation>
+    </message>
+</context>
+<context>
+    <name>MonthText</name>
+    <message>
+        <source>All shifts</source>
+        <translation>सभी शिफ्टें</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <comment>the day shifts</comment>
+        <translation>दिन की शिफ्टें</translation>
+    </message>
+    <message>
+        <source>Nights</source>
+        <comment>the night shifts</comment>
+        <translation>रात की शिफ्टें</translation>
+    </message>
+    <message>
+        <source>Mornings</source>
+        <comment>the morning shifts</comment>
+        <translation>सुबह की शिफ्टें</translation>
+    </message>
+    <message>
+        <source>Evenings</source>
+        <comment>the evening shifts</comment>
+        <translation>शाम की शिफ्टें</translation>
+    </message>
+    <message>
+        <source>Mondays</source>
+        <translation>सोमवार</translation>
+    </message>
+    <message>
+        <source>Tuesdays</source>
+        <translation>मंगलवार</translation>
+    </message>
+    <message>
+        <source>Wednesdays</source>
+        <translation>बुधवार</translation>
+    </message>
+    <message>
+        <source>Thursdays</source>
+        <translation>गुरुवार</translation>
+    </message>
+    <message>
+        <source>Fridays</source>
+        <translation>शुक्रवार</translation>
+    </message>
+    <message>
+        <source>Saturdays</source>
+        <translation>शनिवार</translation>
+    </message>
+    <message>
+        <source>Sundays</source>
+        <translation>रविवार</translation>
+    </message>
+    <message>
+        <source>No rounds</source>
+        <translation>राउंड नहीं</translation>
+    </message>
+    <message>
+        <source>Too little to say</source>
+        <translation>कुछ कहने के लिए बहुत कम</translation>
+    </message>
+    <message>
+        <source>%1 of shifts ready</source>
+        <translation>%1 शिफ्टें तैयार</translation>
+    </message>
+    <message>
+        <source>%1 rounds without a critical gap</source>
+        <extracomment>%1 &quot;63 of 88&quot;</extracomment>
+        <translation>%1 राउंड बिना गंभीर कमी के</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shift(s) without a round</source>
+        <translation>
+            <numerusform>%n शिफ्ट में राउंड नहीं</numerusform>
+            <numerusform>%n शिफ्टों में राउंड नहीं</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No round was done in %n shift(s): there is nothing to say about readiness.</source>
+        <translation>
+            <numerusform>%n शिफ्ट में कोई राउंड नहीं हुआ: तैयारी के बारे में कुछ नहीं कहा जा सकता।</numerusform>
+            <numerusform>%n शिफ्टों में कोई राउंड नहीं हुआ: तैयारी के बारे में कुछ नहीं कहा जा सकता।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rounds were done: too little to say how ready the room was.</source>
+        <translation>%1 राउंड हुए: कमरा कितना तैयार था, यह बताने के लिए बहुत कम हैं।</translation>
+    </message>
+    <message>
+        <source>Rounds were done in %1 shifts due; of the others nothing is known.</source>
+        <translation>तय %1 शिफ्टों में राउंड हुए; जिनमें नहीं हुए, उनका हाल पता नहीं।</translation>
+    </message>
+    <message>
+        <source>%1 was outside its limits in %2 readings (%3).</source>
+        <extracomment>%2 &quot;19 of 89&quot;, %3 a percentage</extracomment>
+        <translation>%1: %2 रीडिंग सीमा से बाहर (%3)।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n critical gap(s) still open, the oldest for %1: %2.</source>
+        <translation>
+            <numerusform>%n गंभीर कमी अब भी बाक़ी, %1 से: %2।</numerusform>
+            <numerusform>%n गंभीर कमियाँ अब भी बाक़ी, सबसे पुरानी %1 से: %2।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing critical was missing in %1 of %2 rounds (%3), nothing at all in %4.</source>
+        <extracomment>%1 a percentage, %2 a count, %3 &quot;61 to 80%&quot;, %4 a percentage</extracomment>
+        <translation>%2 राउंड में से %1 में (%3) कोई गंभीर कमी नहीं थी, %4 में कोई भी कमी नहीं थी।</translation>
+    </message>
+    <message numerus="yes">
+        <source>Items met from week to week moved no more than chance explains, against the %n week(s) before.</source>
+        <translation>
+            <numerusform>हफ़्ते-दर-हफ़्ते ठीक चीज़ों में, पहले के %n हफ़्ते के मुक़ाबले, संयोग से ज़्यादा बदलाव नहीं हुआ।</numerusform>
+            <numerusform>हफ़्ते-दर-हफ़्ते ठीक चीज़ों में, पहले के %n हफ़्तों के मुक़ाबले, संयोग से ज़्यादा बदलाव नहीं हुआ।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: fewer items met since the week of %2, more than chance explains: %3 before, %4 since.</source>
+        <extracomment>%1 &quot;Nights&quot;, %2 a day, %3 and %4 percentages</extracomment>
+        <translation>%1: %2 वाले हफ़्ते से कम चीज़ें ठीक, बदलाव संयोग से ज़्यादा है: पहले %3, उसके बाद %4।</translation>
+    </message>
+    <message>
+        <source>%1: more items met since the week of %2, more than chance explains: %3 before, %4 since.</source>
+        <translation>%1: %2 वाले हफ़्ते से ज़्यादा चीज़ें ठीक, बदलाव संयोग से ज़्यादा है: पहले %3, उसके बाद %4।</translation>
+    </message>
+    <message>
+        <source>One item makes up %1 of what was lost: %2, missing in %3 rounds.</source>
+        <translation>घटी हुई तैयारी में %1 हिस्सा एक ही चीज़ का है: %2, जिसकी कमी %3 राउंड में मिली।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n items make up %1 of what was lost: %2.</source>
+        <translation>
+            <numerusform>घटी हुई तैयारी में %1 हिस्सा %n चीज़ का है: %2।</numerusform>
+            <numerusform>घटी हुई तैयारी में %1 हिस्सा %n चीज़ों का है: %2।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 stand out, more than chance explains: %2 of items met, %3 in the others.</source>
+        <translation>%1: फ़र्क़ संयोग से ज़्यादा है; इनमें %2 चीज़ें ठीक, दूसरों में %3।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 was out of use for %2, %n time(s).</source>
+        <translation>
+            <numerusform>%1: %n बार बंद, कुल %2।</numerusform>
+            <numerusform>%1: %n बार बंद, कुल %2।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fewer than half of the gaps were mended in this time: %1.</source>
+        <translation>इस समय में आधी से कम कमियाँ ठीक हुईं: %1।</translation>
+    </message>
+    <message>
+        <source>Half of the gaps are mended within %1 (%2 to %3).</source>
+        <translation>आधी कमियाँ %1 के अंदर ठीक हो जाती हैं (%2 से %3)।</translation>
+    </message>
+    <message>
+        <source>Half of the gaps are mended within %1.</source>
+        <translation>आधी कमियाँ %1 के अंदर ठीक हो जाती हैं।</translation>
+    </message>
+    <message>
+        <source>Since “%1” began, more items are met: %2, before it %3. That alone does not show that it was the cause.</source>
+        <translation>“%1” शुरू होने के बाद से ज़्यादा चीज़ें ठीक हैं: अब %2, पहले %3। सिर्फ़ इससे यह नहीं दिखता कि वजह यही थी।</translation>
+    </message>
+    <message>
+        <source>Since “%1” began, fewer items are met: %2, before it %3.</source>
+        <translation>“%1” शुरू होने के बाद से कम चीज़ें ठीक हैं: अब %2, पहले %3।</translation>
+    </message>
+    <message>
+        <source>“%1”: too early to say whether it changes anything (%2 of items met, before it %3).</source>
+        <translation>“%1”: अभी यह कहना जल्दी होगा कि इससे कुछ बदलता है या नहीं (%2 चीज़ें ठीक, पहले %3)।</translation>
+    </message>
+    <message>
+        <source>%1 rounds (%2) say word for word what an earlier one says: ask how rounds are walked.</source>
+        <translation>%1 राउंड (%2) पहले के किसी राउंड से शब्द-दर-शब्द मिलते हैं: पूछें कि राउंड कैसे होते हैं।</translation>
+    </message>
+    <message>
+        <source>%1 rounds (%2) were entered faster than a ward can be walked: ask how they are done.</source>
+        <translation>%1 राउंड (%2) इतनी जल्दी दर्ज हुए जितने में वार्ड का चक्कर नहीं लग सकता: पूछें कि ये कैसे होते हैं।</translation>
+    </message>
+    <message>
+        <source>%1: %2 readings (%3) lie on every fifth step of the instrument, as .0 and .5 do; by chance one in five would. Ask how it is read.</source>
+        <translation>%1: %2 रीडिंग (%3) यंत्र के हर पाँचवें निशान पर हैं, जैसे .0 और .5; संयोग से पाँच में से एक ही होती। पूछें कि रीडिंग कैसे ली जाती है।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n reading(s), all the same. Ask whether the instrument works.</source>
+        <translation>
+            <numerusform>%1: %n रीडिंग, बदलाव नहीं। पूछें कि यंत्र ठीक काम कर रहा है या नहीं।</numerusform>
+            <numerusform>%1: %n रीडिंग, सब एक जैसी। पूछें कि यंत्र ठीक काम कर रहा है या नहीं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 rounds (%2) were finished late in their shift or after it: ask what stands in the way.</source>
+        <translation>%1 राउंड (%2) शिफ्ट में देर से या उसके बाद पूरे हुए: पूछें कि रुकावट क्या है।</translation>
+    </message>
+    <message>
+        <source>Independent spot checks agreed in %1 answers (%2); they differ most on %3. Look at these together.</source>
+        <translation>स्वतंत्र जाँच में %1 जवाब मेल खाए (%2); सबसे ज़्यादा फ़र्क़ यहाँ है: %3। इन्हें साथ मिलकर देखें।</translation>
+    </message>
+</context>
+<context>
+    <name>PaperText</name>
+    <message>
+        <source>Line %1</source>
+        <translation>पंक्ति %1</translation>
+    </message>
+    <message>
+        <source>Line %1, field %2 (%3)</source>
+        <extracomment>%2 the how-many-eth field of the line, %3 the name of its column</extracomment>
+        <translation>पंक्ति %1, खाना %2 (%3)</translation>
+    </message>
+    <message>
+        <source>The file is too large: %1 bytes of at most %2. Split it.</source>
+        <translation>फ़ाइल बहुत बड़ी है: %1 बाइट, ज़्यादा से ज़्यादा %2। इसे बाँटें।</translation>
+    </message>
+    <message>
+        <source>This is no text in UTF-8. Save the sheet as “CSV UTF-8”.</source>
+        <translation>यह UTF-8 में लिखा पाठ नहीं है। शीट को “CSV UTF-8” के रूप में सहेजें।</translation>
+    </message>
+    <message>
+        <source>There is no round in it. Write one round a line below the names of the columns.</source>
+        <translation>इसमें कोई राउंड नहीं है। कॉलम के नामों के नीचे हर पंक्ति में एक राउंड लिखें।</translation>
+    </message>
+    <message>
+        <source>%1 lines are more than the %2 that are taken at once. Split the sheet.</source>
+        <translation>%1 पंक्तियाँ एक बार में ली जाने वाली %2 से ज़्यादा हैं। शीट को बाँटें।</translation>
+    </message>
+    <message>
+        <source>No item of the checklist has the name “%1”. Use the names of the template.</source>
+        <translation>चेकलिस्ट में “%1” नाम की कोई चीज़ नहीं है। नमूने के नाम लिखें।</translation>
+    </message>
+    <message>
+        <source>The column “%1” is there twice.</source>
+        <translation>कॉलम “%1” दो बार है।</translation>
+    </message>
+    <message>
+        <source>The column “%1” is missing. Use the names of the template.</source>
+        <translation>कॉलम “%1” नहीं है। नमूने के नाम लिखें।</translation>
+    </message>
+    <message>
+        <source>The line has %1 fields, the line of names has %2.</source>
+        <translation>इस पंक्ति में %1 खाने हैं, नामों की पंक्ति में %2।</translation>
+    </message>
+    <message>
+        <source>This is no table as CSV has it: %1.</source>
+        <translation>यह CSV के नियम की तालिका नहीं है: %1।</translation>
+    </message>
+    <message>
+        <source>“%1” is no date. Write it as 2026-03-14.</source>
+        <translation>“%1” तारीख़ नहीं है। इसे 2026-03-14 की तरह लिखें।</translation>
+    </message>
+    <message>
+        <source>“%1” is no shift of that day. It has: %2.</source>
+        <translation>“%1” उस दिन की पाली नहीं है। उस दिन हैं: %2।</translation>
+    </message>
+    <message>
+        <source>“%1” is no clock time. Write it as 07:45.</source>
+        <translation>“%1” घड़ी का समय नहीं है। इसे 07:45 की तरह लिखें।</translation>
+    </message>
+    <message>
+        <source>%1 is not in the shift (%2), nor in the three hours after it.</source>
+        <translation>%1 न पाली (%2) में है, न उसके बाद के तीन घंटों में।</translation>
+    </message>
+    <message>
+        <source>“%1” are no initials. Write 1 to 12 characters, no full name.</source>
+        <translation>“%1” नाम के अक्षर नहीं हैं। 1 से 12 अक्षर लिखें, पूरा नाम नहीं।</translation>
+    </message>
+    <message>
+        <source>This round would be finished in the future. See the date and the time.</source>
+        <translation>यह राउंड आगे के समय में पूरा होगा। तारीख़ और समय देखें।</translation>
+    </message>
+    <message>
+        <source>The unit had no shifts on that day.</source>
+        <translation>उस दिन यूनिट की कोई पाली तय नहीं थी।</translation>
+    </message>
+    <message>
+        <source>The unit had no checklist on that day.</source>
+        <translation>उस दिन यूनिट की कोई चेकलिस्ट नहीं थी।</translation>
+    </message>
+    <message>
+        <source>This shift has its round already.</source>
+        <translation>इस पाली का राउंड पहले से है।</translation>
+    </message>
+    <message>
+        <source>Line %1 has the same shift already.</source>
+        <translation>पंक्ति %1 में यही पाली पहले से है।</translation>
+    </message>
+    <message>
+        <source>Nothing was checked in this round. Take the line out.</source>
+        <translation>इस राउंड में कुछ नहीं देखा गया। यह पंक्ति हटा दें।</translation>
+    </message>
+    <message>
+        <source>The checklist of that day does not ask this. Leave the field empty.</source>
+        <translation>उस दिन की चेकलिस्ट यह नहीं पूछती। खाना ख़ाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>“%1” is not among the people of the unit. The round is taken all the same.</source>
+        <translation>“%1” यूनिट के लोगों में नहीं है। राउंड फिर भी लिया जाता है।</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be. The field takes: %2; or nothing, when it was not checked.</source>
+        <translation>“%1” नहीं हो सकता। इस खाने में आता है: %2; या कुछ नहीं, जब देखा नहीं गया।</translation>
+    </message>
+</context>
+<context>
+    <name>PatternSheet</name>
+    <message>
+        <source>%1: %2 shifts without a critical gap</source>
+        <translation>%1: %2 शिफ्टें बिना गंभीर कमी के</translation>
+    </message>
+    <message>
+        <source>%1 stand out, more than chance explains</source>
+        <translation>%1: फ़र्क़ संयोग से ज़्यादा</translation>
+    </message>
+    <message>
+        <source>Shifts and weekdays: too few rounds to compare</source>
+        <translation>शिफ्टें और हफ़्ते के दिन: तुलना के लिए राउंड बहुत कम</translation>
+    </message>
+    <message>
+        <source>No shift and no weekday stands out</source>
+        <translation>न कोई शिफ्ट अलग दिखती है, न हफ़्ते का कोई दिन</translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap, of rounds done, with 95% limits (Wilson).</source>
+        <translation>जितने राउंड हुए, उनमें से बिना गंभीर कमी वाली शिफ्टें, 95% सीमाओं के साथ (Wilson)।</translation>
+    </message>
+    <message>
+        <source>Items met compared between shifts: chi-square widened for how rounds spread, p = %1; spoken of at %2 or below.</source>
+        <extracomment>%1 and %2 numbers</extracomment>
+        <translation>शिफ्टों में ठीक चीज़ों की तुलना: chi-square, राउंडों के बिखराव के हिसाब से समायोजित, p = %1; फ़र्क़ तभी बताया जाता है जब p %2 या उससे कम हो।</translation>
+    </message>
+    <message>
+        <source>By shift</source>
+        <translation>शिफ्ट के हिसाब से</translation>
+    </message>
+    <message>
+        <source>By weekday</source>
+        <translation>हफ़्ते के दिन के हिसाब से</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingSheet</name>
+    <message>
+        <source>%1 to %2 %3</source>
+        <extracomment>limits of a reading: %1 and %2 numbers, %3 a unit</extracomment>
+        <translation>%1 से %2 %3</translation>
+    </message>
+    <message>
+        <source>at least %1 %2</source>
+        <translation>कम से कम %1 %2</translation>
+    </message>
+    <message>
+        <source>at most %1 %2</source>
+        <translation>ज़्यादा से ज़्यादा %1 %2</translation>
+    </message>
+    <message>
+        <source>%1: outside its limits in %2 readings</source>
+        <translation>%1: %2 रीडिंग सीमा से बाहर</translation>
+    </message>
+    <message>
+        <source>Limits %1. n = %2</source>
+        <translation>सीमा %1। n = %2</translation>
+    </message>
+    <message>
+        <source>%1, median %2 %3</source>
+        <translation>%1, मीडियन %2 %3</translation>
+    </message>
+    <message>
+        <source>%1. Dashed: mean ± 2.66 mean moving ranges (XmR chart); neighbouring readings share their weather, so these limits are narrow.</source>
+        <translation>%1। टूटी रेखाएँ: औसत ± 2.66 गुणा moving range का औसत (XmR चार्ट); पास-पास की रीडिंग का मौसम एक जैसा होता है, इसलिए ये सीमाएँ तंग हैं।</translation>
+    </message>
+    <message>
+        <source>%1: %2 %3</source>
+        <extracomment>%1 a shift, %2 a number, %3 its unit</extracomment>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 to below %2 %3: %n reading(s)</source>
+        <translation>
+            <numerusform>%1 से लेकर %2 %3 से कम: %n रीडिंग</numerusform>
+            <numerusform>%1 से लेकर %2 %3 से कम: %n रीडिंग</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: how often each value was read</source>
+        <translation>%1: कौन-सी रीडिंग कितनी बार आई</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>रीडिंग</translation>
+    </message>
+    <message>
+        <source>Bars as wide as the instrument shows, or a whole number of its steps. Limits %1.</source>
+        <translation>हर पट्टी यंत्र के एक निशान जितनी चौड़ी है, या पूरे-पूरे कई निशानों जितनी। सीमा %1।</translation>
     </message>
 </context>
 <context>
@@ -593,6 +1763,581 @@
     </message>
 </context>
 <context>
+    <name>TableText</name>
+    <message>
+        <source>Summary</source>
+        <translation>सारांश</translation>
+    </message>
+    <message>
+        <source>Rounds, shift by shift</source>
+        <translation>राउंड, शिफ्ट-दर-शिफ्ट</translation>
+    </message>
+    <message>
+        <source>Week by week</source>
+        <translation>हफ़्ते-दर-हफ़्ते</translation>
+    </message>
+    <message>
+        <source>Limits of the weekly charts</source>
+        <translation>हफ़्तेवार चार्ट की सीमाएँ</translation>
+    </message>
+    <message>
+        <source>Signals of the weekly charts</source>
+        <translation>हफ़्तेवार चार्ट के संकेत</translation>
+    </message>
+    <message>
+        <source>Changes in the weekly charts</source>
+        <translation>हफ़्तेवार चार्ट में बदलाव</translation>
+    </message>
+    <message>
+        <source>Items by lost readiness</source>
+        <translation>घटी हुई तैयारी के हिसाब से चीज़ें</translation>
+    </message>
+    <message>
+        <source>Items by week</source>
+        <translation>हफ़्ते के हिसाब से चीज़ें</translation>
+    </message>
+    <message>
+        <source>By shift</source>
+        <translation>शिफ्ट के हिसाब से</translation>
+    </message>
+    <message>
+        <source>By weekday</source>
+        <translation>हफ़्ते के दिन के हिसाब से</translation>
+    </message>
+    <message>
+        <source>Tests of shifts and weekdays</source>
+        <translation>शिफ्टों और हफ़्ते के दिनों के टेस्ट</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>रीडिंग</translation>
+    </message>
+    <message>
+        <source>Readings against their limits</source>
+        <translation>सीमाओं के मुक़ाबले रीडिंग</translation>
+    </message>
+    <message>
+        <source>How often each value was read</source>
+        <translation>कौन-सी रीडिंग कितनी बार आई</translation>
+    </message>
+    <message>
+        <source>Gaps still open after so many hours</source>
+        <translation>इतने घंटे बाद भी बाक़ी कमियाँ</translation>
+    </message>
+    <message>
+        <source>Time to mend</source>
+        <translation>ठीक होने में लगा समय</translation>
+    </message>
+    <message>
+        <source>Gaps still open</source>
+        <translation>अब भी बाक़ी कमियाँ</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>उपकरण</translation>
+    </message>
+    <message>
+        <source>Trust in the entries</source>
+        <translation>एंट्री पर भरोसा</translation>
+    </message>
+    <message>
+        <source>How readings are written</source>
+        <translation>रीडिंग कैसे लिखी जाती हैं</translation>
+    </message>
+    <message>
+        <source>Agreement with spot checks</source>
+        <translation>स्वतंत्र जाँच से मेल</translation>
+    </message>
+    <message>
+        <source>Change ideas</source>
+        <translation>बदलाव के सुझाव</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>निष्कर्ष</translation>
+    </message>
+    <message>
+        <source>Two spans compared</source>
+        <translation>दो अवधियों की तुलना</translation>
+    </message>
+    <message>
+        <source>Items in two spans</source>
+        <translation>दो अवधियों में चीज़ें</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>कौन</translation>
+    </message>
+    <message>
+        <source>p, adjusted</source>
+        <translation>p, समायोजित</translation>
+    </message>
+    <message>
+        <source>After: of</source>
+        <translation>बाद में: कुल</translation>
+    </message>
+    <message>
+        <source>After: met</source>
+        <translation>बाद में: ठीक</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>मेल खाए</translation>
+    </message>
+    <message>
+        <source>Amended</source>
+        <translation>सुधारा गया</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>कब तक</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>अब भी बाक़ी</translation>
+    </message>
+    <message>
+        <source>Weeks that set the limits</source>
+        <translation>सीमा तय करने वाले हफ़्ते</translation>
+    </message>
+    <message>
+        <source>Times before</source>
+        <translation>पहले कितनी बार</translation>
+    </message>
+    <message>
+        <source>Before: of</source>
+        <translation>पहले: कुल</translation>
+    </message>
+    <message>
+        <source>Before: met</source>
+        <translation>पहले: ठीक</translation>
+    </message>
+    <message>
+        <source>Began</source>
+        <translation>कब शुरू हुआ</translation>
+    </message>
+    <message>
+        <source>Begins</source>
+        <translation>शुरू</translation>
+    </message>
+    <message>
+        <source>Below</source>
+        <translation>नीचे</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>ऊपर</translation>
+    </message>
+    <message>
+        <source>Beyond the chart&apos;s limits</source>
+        <translation>चार्ट की सीमाओं से बाहर</translation>
+    </message>
+    <message>
+        <source>Seen by both</source>
+        <translation>दोनों ने देखा</translation>
+    </message>
+    <message>
+        <source>Why nothing is said</source>
+        <translation>कुछ न कहने की वजह</translation>
+    </message>
+    <message>
+        <source>Open before the span</source>
+        <translation>अवधि से पहले की बाक़ी</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <translation>बीच की रेखा</translation>
+    </message>
+    <message>
+        <source>Chi-square</source>
+        <translation>Chi-square</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>निष्कर्ष</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>गिनती</translation>
+    </message>
+    <message>
+        <source>So far</source>
+        <translation>यहाँ तक</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>दिन</translation>
+    </message>
+    <message>
+        <source>Degrees of freedom</source>
+        <translation>Degrees of freedom</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>फ़र्क़</translation>
+    </message>
+    <message>
+        <source>Different values</source>
+        <translation>अलग-अलग मान</translation>
+    </message>
+    <message>
+        <source>Stands out</source>
+        <translation>अलग दिखता है</translation>
+    </message>
+    <message>
+        <source>Dispersion</source>
+        <translation>बिखराव</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>हुए</translation>
+    </message>
+    <message>
+        <source>Still out of use</source>
+        <translation>अब भी बंद</translation>
+    </message>
+    <message>
+        <source>Out of use</source>
+        <translation>बंद</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>तय</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>ख़त्म</translation>
+    </message>
+    <message>
+        <source>Times out of use</source>
+        <translation>कितनी बार बंद</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>आँकड़ा</translation>
+    </message>
+    <message>
+        <source>First: gaps</source>
+        <translation>पहली: कमियाँ</translation>
+    </message>
+    <message>
+        <source>First: of</source>
+        <translation>पहली: कुल</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>पहली</translation>
+    </message>
+    <message>
+        <source>First: count</source>
+        <translation>पहली: गिनती</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>से</translation>
+    </message>
+    <message>
+        <source>Rounds with a gap</source>
+        <translation>कमी वाले राउंड</translation>
+    </message>
+    <message>
+        <source>Goes on</source>
+        <translation>अब भी जारी</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>शिफ्ट</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>ऊपरी मान</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>घंटे</translation>
+    </message>
+    <message>
+        <source>Between failures</source>
+        <translation>दो खराबियों के बीच</translation>
+    </message>
+    <message>
+        <source>In the span</source>
+        <translation>अवधि में</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>चीज़</translation>
+    </message>
+    <message>
+        <source>Items</source>
+        <translation>चीज़ें</translation>
+    </message>
+    <message>
+        <source>Items met</source>
+        <translation>ठीक चीज़ें</translation>
+    </message>
+    <message>
+        <source>Share of items met</source>
+        <translation>ठीक चीज़ों का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>ऊपरी सीमा</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>निचली सीमा</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>सीमाएँ</translation>
+    </message>
+    <message>
+        <source>Limits from the span itself</source>
+        <translation>सीमाएँ इसी अवधि से</translation>
+    </message>
+    <message>
+        <source>Log-rank chi-square</source>
+        <translation>Log-rank chi-square</translation>
+    </message>
+    <message>
+        <source>Longest out of use</source>
+        <translation>सबसे लंबे समय तक बंद</translation>
+    </message>
+    <message>
+        <source>Longest run of equals</source>
+        <translation>लगातार सबसे ज़्यादा एक जैसी</translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation>घटी हुई तैयारी</translation>
+    </message>
+    <message>
+        <source>Share of the loss</source>
+        <translation>घटी हुई तैयारी का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Low</source>
+        <translation>निचला मान</translation>
+    </message>
+    <message>
+        <source>Mean index</source>
+        <translation>औसत इंडेक्स</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>पैमाना</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <translation>मीडियन</translation>
+    </message>
+    <message>
+        <source>Mended</source>
+        <translation>ठीक हुईं</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>कुल</translation>
+    </message>
+    <message>
+        <source>Never varies</source>
+        <translation>कभी नहीं बदलती</translation>
+    </message>
+    <message>
+        <source>Without a critical gap</source>
+        <translation>बिना गंभीर कमी</translation>
+    </message>
+    <message>
+        <source>Share without a critical gap</source>
+        <translation>बिना गंभीर कमी का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Not checked</source>
+        <translation>नहीं देखा</translation>
+    </message>
+    <message>
+        <source>On .0 and .5</source>
+        <translation>.0 और .5 पर</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>कब मिली</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>सीमा से बाहर</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>तय समय निकल गया</translation>
+    </message>
+    <message>
+        <source>p</source>
+        <translation>p</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>कौन-सा हिस्सा</translation>
+    </message>
+    <message>
+        <source>Compared by</source>
+        <translation>किस हिसाब से तुलना</translation>
+    </message>
+    <message>
+        <source>Limits from</source>
+        <translation>सीमाएँ कब से</translation>
+    </message>
+    <message>
+        <source>Limits to</source>
+        <translation>सीमाएँ कब तक</translation>
+    </message>
+    <message>
+        <source>A question</source>
+        <translation>सवाल</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>नतीजा</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>तैयार</translation>
+    </message>
+    <message>
+        <source>Round gap, check met</source>
+        <translation>राउंड में कमी, जाँच में ठीक</translation>
+    </message>
+    <message>
+        <source>Round met, check gap</source>
+        <translation>राउंड में ठीक, जाँच में कमी</translation>
+    </message>
+    <message>
+        <source>Looks rounded</source>
+        <translation>गोल की हुई लगती है</translation>
+    </message>
+    <message>
+        <source>Rounds after</source>
+        <translation>बाद के राउंड</translation>
+    </message>
+    <message>
+        <source>Rounds before</source>
+        <translation>पहले के राउंड</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>नियम</translation>
+    </message>
+    <message>
+        <source>Second: gaps</source>
+        <translation>दूसरी: कमियाँ</translation>
+    </message>
+    <message>
+        <source>Second: of</source>
+        <translation>दूसरी: कुल</translation>
+    </message>
+    <message>
+        <source>Second</source>
+        <translation>दूसरी</translation>
+    </message>
+    <message>
+        <source>Second: count</source>
+        <translation>दूसरी: गिनती</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>भाग</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>गंभीरता</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>हिस्सा</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>दिशा</translation>
+    </message>
+    <message>
+        <source>Signalled</source>
+        <translation>संकेत कब मिला</translation>
+    </message>
+    <message>
+        <source>Since: of</source>
+        <translation>तब से: कुल</translation>
+    </message>
+    <message>
+        <source>Since: met</source>
+        <translation>तब से: ठीक</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>स्थिति</translation>
+    </message>
+    <message>
+        <source>Step of the instrument</source>
+        <translation>यंत्र का एक निशान</translation>
+    </message>
+    <message>
+        <source>Share still open</source>
+        <translation>अब भी बाक़ी का हिस्सा</translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation>क्या आज़माया जा रहा है</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>तक</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>यूनिट</translation>
+    </message>
+    <message>
+        <source>Size of the effect</source>
+        <translation>असर का आकार</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>मान</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>हफ़्ता, इस दिन से</translation>
+    </message>
+    <message>
+        <source>Weekday</source>
+        <translation>हफ़्ते का दिन</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>वज़न</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>सबसे कम</translation>
+    </message>
+    <message>
+        <source>p of the lowest</source>
+        <translation>सबसे कम का p</translation>
+    </message>
+    <message>
+        <source>Distance (sigma)</source>
+        <translation>दूरी (सिग्मा)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>हाँ</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>नहीं</translation>
+    </message>
+</context>
+<context>
     <name>TimeText</name>
     <message>
         <source>Day</source>
@@ -638,6 +2383,67 @@
             <numerusform>%n दिन</numerusform>
             <numerusform>%n दिन</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>TrustSheet</name>
+    <message>
+        <source>Rounds done, of those due</source>
+        <translation>तय राउंड में से हुए</translation>
+    </message>
+    <message>
+        <source>Rounds in time</source>
+        <translation>समय पर हुए राउंड</translation>
+    </message>
+    <message>
+        <source>Items looked at</source>
+        <translation>देखी गई चीज़ें</translation>
+    </message>
+    <message>
+        <source>Rounds at a pace one can walk</source>
+        <translation>राउंड जो चलने लायक़ रफ़्तार से हुए</translation>
+    </message>
+    <message>
+        <source>Rounds unlike any earlier one</source>
+        <translation>राउंड जो पहले के किसी राउंड जैसे नहीं</translation>
+    </message>
+    <message>
+        <source>Answers that agree with spot checks</source>
+        <translation>स्वतंत्र जाँच से मेल खाते जवाब</translation>
+    </message>
+    <message>
+        <source>%1: readings not on .0 or .5</source>
+        <translation>%1: रीडिंग जो .0 या .5 पर नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>Can the entries be trusted? %n question(s) to ask</source>
+        <translation>
+            <numerusform>क्या एंट्री पर भरोसा कर सकते हैं? पूछने को %n सवाल</numerusform>
+            <numerusform>क्या एंट्री पर भरोसा कर सकते हैं? पूछने को %n सवाल</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing in how the entries were made calls for a question</source>
+        <translation>एंट्री जैसे की गईं, उसमें पूछने लायक़ कोई बात नहीं</translation>
+    </message>
+    <message>
+        <source>Each is a question to ask, not an accusation; nobody is named or ranked.</source>
+        <translation>हर बात पूछने के लिए है, आरोप नहीं; न किसी का नाम लिया जाता है, न किसी को क्रम में रखा जाता है।</translation>
+    </message>
+    <message numerus="yes">
+        <source>Agreement with %n spot check(s): AC1 %1</source>
+        <translation>
+            <numerusform>%n स्वतंत्र जाँच से मेल: AC1 %1</numerusform>
+            <numerusform>%n स्वतंत्र जाँचों से मेल: AC1 %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, kappa %1.</source>
+        <translation>, kappa %1।</translation>
+    </message>
+    <message>
+        <source>Median pace %1 s an item.</source>
+        <translation>हर चीज़ पर मीडियन समय %1 सेकंड।</translation>
     </message>
 </context>
 <context>
@@ -988,6 +2794,17 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::FindingsList</name>
+    <message>
+        <source>What was found</source>
+        <translation>क्या मिला</translation>
+    </message>
+    <message>
+        <source>To ask: %1</source>
+        <translation>पूछने की बात: %1</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::FinishBar</name>
     <message>
         <source>Go on</source>
@@ -1151,6 +2968,68 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::IdeaPanel</name>
+    <message>
+        <source>What is tried, and since when</source>
+        <translation>क्या आज़माया जा रहा है, और कब से</translation>
+    </message>
+    <message>
+        <source>Keep the idea</source>
+        <translation>सुझाव सेव करें</translation>
+    </message>
+    <message>
+        <source>It ends today</source>
+        <translation>आज ख़त्म करें</translation>
+    </message>
+    <message>
+        <source>For example: count the kits at handover</source>
+        <translation>जैसे: हैंडओवर पर किट गिनें</translation>
+    </message>
+    <message>
+        <source>Nothing about a patient</source>
+        <translation>मरीज़ के बारे में कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>Idea</source>
+        <translation>सुझाव</translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation>क्या आज़माया जा रहा है</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>कब से</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>किसके लिए</translation>
+    </message>
+    <message>
+        <source>What we expect</source>
+        <translation>क्या उम्मीद है</translation>
+    </message>
+    <message>
+        <source>A new one</source>
+        <translation>नया सुझाव</translation>
+    </message>
+    <message>
+        <source>All items</source>
+        <translation>सभी चीज़ें</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n चीज़</numerusform>
+            <numerusform>%n चीज़ें</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>सेव हुआ।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::ItemCard</name>
     <message>
         <source>This always applies here: it is met or a gap.</source>
@@ -1298,6 +3177,36 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::MonthPage</name>
+    <message>
+        <source>all shifts</source>
+        <translation>सभी शिफ्टें</translation>
+    </message>
+    <message>
+        <source>all items</source>
+        <translation>सभी चीज़ें</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s)</source>
+        <translation>
+            <numerusform>%n चीज़</numerusform>
+            <numerusform>%n चीज़ें</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>रिपोर्ट</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;वेब पेज (*.html);;स्प्रेडशीट (*.xlsx);;CSV (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Report written: %1</source>
+        <translation>रिपोर्ट सहेजी गई: %1</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::NavigationRail</name>
     <message>
         <source>Places</source>
@@ -1329,6 +3238,85 @@
     <message>
         <source>Late</source>
         <translation>देर</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::PaperPanel</name>
+    <message>
+        <source>Rounds that were walked on paper</source>
+        <translation>काग़ज़ पर किए गए राउंड</translation>
+    </message>
+    <message>
+        <source>Write an empty sheet…</source>
+        <translation>खाली शीट बनाएँ…</translation>
+    </message>
+    <message>
+        <source>Read a filled sheet…</source>
+        <translation>भरी हुई शीट खोलें…</translation>
+    </message>
+    <message>
+        <source>Faults of the sheet</source>
+        <translation>शीट में कहाँ सुधार चाहिए</translation>
+    </message>
+    <message>
+        <source>A sheet is taken in whole or not at all. Its rounds are marked as entered from paper: nothing is said of their time and pace.</source>
+        <translation>शीट या तो पूरी ली जाती है या बिल्कुल नहीं। उसके राउंड पर काग़ज़ से दर्ज होने का निशान रहता है: उनके समय और रफ़्तार के बारे में कुछ नहीं कहा जाता।</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 पढ़ी नहीं जा सकी: %2</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>कहाँ</translation>
+    </message>
+    <message>
+        <source>What is wrong, and how to write it</source>
+        <translation>क्या ठीक नहीं है, और कैसे लिखें</translation>
+    </message>
+    <message numerus="yes">
+        <source>Enter %n round(s)</source>
+        <translation>
+            <numerusform>%n राउंड दर्ज करें</numerusform>
+            <numerusform>%n राउंड दर्ज करें</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) can be entered.</source>
+        <translation>
+            <numerusform>%n राउंड दर्ज हो सकता है।</numerusform>
+            <numerusform>%n राउंड दर्ज हो सकते हैं।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s): nothing was entered. Mend the sheet and read it again.</source>
+        <translation>
+            <numerusform>%n जगह सुधार चाहिए: कुछ दर्ज नहीं हुआ। शीट ठीक करके दोबारा खोलें।</numerusform>
+            <numerusform>%n जगहों पर सुधार चाहिए: कुछ दर्ज नहीं हुआ। शीट ठीक करके दोबारा खोलें।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n round(s) entered from paper.</source>
+        <translation>
+            <numerusform>%n राउंड काग़ज़ से दर्ज हुआ।</numerusform>
+            <numerusform>%n राउंड काग़ज़ से दर्ज हुए।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A filled sheet</source>
+        <translation>भरी हुई शीट</translation>
+    </message>
+    <message>
+        <source>Sheets (*.csv)</source>
+        <translation>शीट (*.csv)</translation>
+    </message>
+    <message>
+        <source>An empty sheet</source>
+        <translation>खाली शीट</translation>
+    </message>
+    <message>
+        <source>Written: %1, and beside it what its columns mean.</source>
+        <translation>%1 सहेजी गई, साथ में उसके कॉलमों का मतलब भी।</translation>
     </message>
 </context>
 <context>
@@ -1563,6 +3551,69 @@
     <message>
         <source>warm since %1</source>
         <translation>%1 से गर्म</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::SpanBar</name>
+    <message>
+        <source>Month before</source>
+        <translation>पिछला महीना</translation>
+    </message>
+    <message>
+        <source>Month after</source>
+        <translation>अगला महीना</translation>
+    </message>
+    <message>
+        <source>Choose days, shifts, items</source>
+        <translation>दिन, शिफ्ट, चीज़ें चुनें</translation>
+    </message>
+    <message>
+        <source>Report…</source>
+        <translation>रिपोर्ट…</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a span of days</extracomment>
+        <translation>%1 से %2</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::SpanPanel</name>
+    <message>
+        <source>Compare with</source>
+        <translation>इससे तुलना करें</translation>
+    </message>
+    <message>
+        <source>First and last day</source>
+        <translation>पहला और आख़िरी दिन</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>पहला दिन</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>आख़िरी दिन</translation>
+    </message>
+    <message>
+        <source>Compare with: first day</source>
+        <translation>तुलना: पहला दिन</translation>
+    </message>
+    <message>
+        <source>Compare with: last day</source>
+        <translation>तुलना: आख़िरी दिन</translation>
+    </message>
+    <message>
+        <source>Show this</source>
+        <translation>यह दिखाएँ</translation>
+    </message>
+    <message>
+        <source>Whole month, everything</source>
+        <translation>पूरा महीना, सब कुछ</translation>
+    </message>
+    <message>
+        <source>Sections and items</source>
+        <translation>भाग और चीज़ें</translation>
     </message>
 </context>
 <context>
@@ -1801,110 +3852,6 @@
     <message>
         <source>Initials of who walks the round</source>
         <translation>राउंड करने वाले के इनिशियल</translation>
-    </message>
-</context>
-<context>
-    <name>PaperText</name>
-    <message>
-        <source>Line %1</source>
-        <translation>पंक्ति %1</translation>
-    </message>
-    <message>
-        <source>Line %1, field %2 (%3)</source>
-        <extracomment>%2 the how-many-eth field of the line, %3 the name of its column</extracomment>
-        <translation>पंक्ति %1, खाना %2 (%3)</translation>
-    </message>
-    <message>
-        <source>The file is too large: %1 bytes of at most %2. Split it.</source>
-        <translation>फ़ाइल बहुत बड़ी है: %1 बाइट, ज़्यादा से ज़्यादा %2। इसे बाँटें।</translation>
-    </message>
-    <message>
-        <source>This is no text in UTF-8. Save the sheet as “CSV UTF-8”.</source>
-        <translation>यह UTF-8 में लिखा पाठ नहीं है। शीट को “CSV UTF-8” के रूप में सहेजें।</translation>
-    </message>
-    <message>
-        <source>There is no round in it. Write one round a line below the names of the columns.</source>
-        <translation>इसमें कोई राउंड नहीं है। कॉलम के नामों के नीचे हर पंक्ति में एक राउंड लिखें।</translation>
-    </message>
-    <message>
-        <source>%1 lines are more than the %2 that are taken at once. Split the sheet.</source>
-        <translation>%1 पंक्तियाँ एक बार में ली जाने वाली %2 से ज़्यादा हैं। शीट को बाँटें।</translation>
-    </message>
-    <message>
-        <source>No item of the checklist has the name “%1”. Use the names of the template.</source>
-        <translation>चेकलिस्ट में “%1” नाम की कोई चीज़ नहीं है। नमूने के नाम लिखें।</translation>
-    </message>
-    <message>
-        <source>The column “%1” is there twice.</source>
-        <translation>कॉलम “%1” दो बार है।</translation>
-    </message>
-    <message>
-        <source>The column “%1” is missing. Use the names of the template.</source>
-        <translation>कॉलम “%1” नहीं है। नमूने के नाम लिखें।</translation>
-    </message>
-    <message>
-        <source>The line has %1 fields, the line of names has %2.</source>
-        <translation>इस पंक्ति में %1 खाने हैं, नामों की पंक्ति में %2।</translation>
-    </message>
-    <message>
-        <source>This is no table as CSV has it: %1.</source>
-        <translation>यह CSV के नियम की तालिका नहीं है: %1।</translation>
-    </message>
-    <message>
-        <source>“%1” is no date. Write it as 2026-03-14.</source>
-        <translation>“%1” तारीख़ नहीं है। इसे 2026-03-14 की तरह लिखें।</translation>
-    </message>
-    <message>
-        <source>“%1” is no shift of that day. It has: %2.</source>
-        <translation>“%1” उस दिन की पाली नहीं है। उस दिन हैं: %2।</translation>
-    </message>
-    <message>
-        <source>“%1” is no clock time. Write it as 07:45.</source>
-        <translation>“%1” घड़ी का समय नहीं है। इसे 07:45 की तरह लिखें।</translation>
-    </message>
-    <message>
-        <source>%1 is not in the shift (%2), nor in the three hours after it.</source>
-        <translation>%1 न पाली (%2) में है, न उसके बाद के तीन घंटों में।</translation>
-    </message>
-    <message>
-        <source>“%1” are no initials. Write 1 to 12 characters, no full name.</source>
-        <translation>“%1” नाम के अक्षर नहीं हैं। 1 से 12 अक्षर लिखें, पूरा नाम नहीं।</translation>
-    </message>
-    <message>
-        <source>This round would be finished in the future. See the date and the time.</source>
-        <translation>यह राउंड आगे के समय में पूरा होगा। तारीख़ और समय देखें।</translation>
-    </message>
-    <message>
-        <source>The unit had no shifts on that day.</source>
-        <translation>उस दिन यूनिट की कोई पाली तय नहीं थी।</translation>
-    </message>
-    <message>
-        <source>The unit had no checklist on that day.</source>
-        <translation>उस दिन यूनिट की कोई चेकलिस्ट नहीं थी।</translation>
-    </message>
-    <message>
-        <source>This shift has its round already.</source>
-        <translation>इस पाली का राउंड पहले से है।</translation>
-    </message>
-    <message>
-        <source>Line %1 has the same shift already.</source>
-        <translation>पंक्ति %1 में यही पाली पहले से है।</translation>
-    </message>
-    <message>
-        <source>Nothing was checked in this round. Take the line out.</source>
-        <translation>इस राउंड में कुछ नहीं देखा गया। यह पंक्ति हटा दें।</translation>
-    </message>
-    <message>
-        <source>The checklist of that day does not ask this. Leave the field empty.</source>
-        <translation>उस दिन की चेकलिस्ट यह नहीं पूछती। खाना ख़ाली छोड़ें।</translation>
-    </message>
-    <message>
-        <source>“%1” is not among the people of the unit. The round is taken all the same.</source>
-        <translation>“%1” यूनिट के लोगों में नहीं है। राउंड फिर भी लिया जाता है।</translation>
-    </message>
-    <message>
-        <source>“%1” cannot be. The field takes: %2; or nothing, when it was not checked.</source>
-        <translation>“%1” नहीं हो सकता। इस खाने में आता है: %2; या कुछ नहीं, जब देखा नहीं गया।</translation>
     </message>
 </context>
 </TS>
