@@ -117,14 +117,16 @@ void XlsxSheet::text(lxw_row_t row, lxw_col_t column, const std::string& words, 
 }
 
 void XlsxSheet::date(
-    lxw_row_t row, lxw_col_t column, Date day, std::chrono::minutes clock, lxw_format* format)
+    lxw_row_t row, lxw_col_t column, Date day, std::chrono::milliseconds clock, lxw_format* format)
 {
+    const auto minutes = std::chrono::floor<std::chrono::minutes>(clock);
     lxw_datetime at{};
     at.year = int(day.year());
     at.month = static_cast<int>(unsigned(day.month()));
     at.day = static_cast<int>(unsigned(day.day()));
-    at.hour = static_cast<int>(clock.count() / 60);
-    at.min = static_cast<int>(clock.count() % 60);
+    at.hour = static_cast<int>(minutes.count() / 60);
+    at.min = static_cast<int>(minutes.count() % 60);
+    at.sec = std::chrono::duration<double>(clock - minutes).count();
     worksheet_write_datetime(m_sheet, row, column, &at, format);
     widen(column, 16);
 }
@@ -159,7 +161,9 @@ void XlsxSheet::cell(lxw_row_t row, lxw_col_t column, const Cell& value, const C
     else if (day != nullptr && isSheetDate(*day))
         date(row, column, *day, std::chrono::minutes(0), format);
     else if (moment != nullptr && isSheetDate(wall.date))
-        date(row, column, wall.date, wall.sinceMidnight, format);
+        // The wall clock counts minutes; what is beyond them is the same in every zone.
+        date(row, column, wall.date,
+            wall.sinceMidnight + (*moment - std::chrono::floor<std::chrono::minutes>(*moment)), format);
     else
         cell(row, column, value, format);
 }

@@ -52,7 +52,7 @@ public:
 
 private:
     void text(lxw_row_t row, lxw_col_t column, const std::string& words, lxw_format* format);
-    void date(lxw_row_t row, lxw_col_t column, Date day, std::chrono::minutes clock, lxw_format* format);
+    void date(lxw_row_t row, lxw_col_t column, Date day, std::chrono::milliseconds clock, lxw_format* format);
     void widen(lxw_col_t column, std::size_t characters);
 
     lxw_worksheet* m_sheet;

@@ -33,7 +33,7 @@ struct CourseChange
     Date signalled; ///< Monday of the week that signalled first
     /** Monday of the first week of the unbroken run on that side of the centre that holds the signal. */
     Date began;
-    stats::Tally before; ///< weeks that set the limits
+    stats::Tally before; ///< weeks that set the limits and lie before `began`
     stats::Tally since; ///< from `began` to the end of the run
     bool goesOn = false; ///< the run reaches the last week of the span
 };

@@ -26,7 +26,8 @@ struct ChosenRound
     const Shift* shift = nullptr;
     Readiness state = Readiness::NotReady; ///< over the chosen items
     stats::Tally items; ///< met of applicable, a kind of n; items not checked are applicable and not met
-    double index = 0; ///< 0 to 1: mean over sections of the share met
+    /** 0 to 1: mean over sections of the share met; without a filter of items as recorded, to 0.0001. */
+    double index = 0;
     bool hasIndex = false; ///< false when nothing was applicable
     /** One letter for each item of Selection::items; blank: not in the checklist of this round. */
     std::string letters;
@@ -57,7 +58,10 @@ struct Selection
     [[nodiscard]] Instant begin() const;
     /** End of the last shift of the span that has begun, or now if that comes first. */
     [[nodiscard]] Instant end() const;
-    /** Gaps of chosen items that were open at any time between begin() and end(). */
+    /**
+     * Gaps that were open at any time between begin() and end(): of chosen items, and without a filter of
+     * sections and items those of the other checks too.
+     */
     [[nodiscard]] std::vector<const Gap*> gaps() const;
 };
 

@@ -14,7 +14,7 @@ struct TrustReview
 {
     Share complete; ///< rounds done of those due
     Share inTime; ///< of rounds by screen
-    Share itemsLookedAt; ///< answers given of those asked
+    Share itemsLookedAt; ///< answers given of those asked; "does not apply" is an answer
     std::int64_t amended = 0;
     std::int64_t amendedLate = 0; ///< after the shift had ended
     std::int64_t recordedLate = 0; ///< by screen, recorded after the shift had ended

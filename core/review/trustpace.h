@@ -9,7 +9,10 @@ namespace cradlepost {
 struct TrustPace
 {
     std::int64_t timed = 0; ///< rounds by screen
-    std::int64_t tooFast = 0; ///< far below the unit's own pace, or below the floor
+    /** Far below the unit's own pace in the span (stats::pace, from fewestRounds rounds on), or below the
+     * floor.
+     */
+    std::int64_t tooFast = 0;
     std::int64_t belowFloor = 0; ///< among them: below items answered times the least seconds for one
     std::optional<double> medianSeconds; ///< from begin to finish; an interrupted round is longer
     std::optional<double> medianPerItem;

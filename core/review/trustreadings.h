@@ -14,10 +14,14 @@ struct TrustReading
     Decimal step; ///< of the instrument
     /** Readings on a multiple of five steps (".0" and ".5" of a thermometer); one in five by chance. */
     Share onFives;
-    bool rounded = false; ///< far more than one in five, also without the commonest value
-    std::optional<CannotSay>
-        whyFives; ///< TooFew; NoSpread: nine tenths of the readings lie within eight steps
-    std::optional<stats::DigitPreference> digits; ///< last digits, where the readings span ten steps or more
+    /** Far more than one in five: Wilson's lower limit of 99.9 % is above 0.3, also without the commonest
+     * value.
+     */
+    bool rounded = false;
+    /** TooFew: below 25 readings; NoSpread: their middle nine tenths are less than eight steps wide. */
+    std::optional<CannotSay> whyFives;
+    /** Last digits, where the middle nine tenths of the readings are ten steps wide or more. */
+    std::optional<stats::DigitPreference> digits;
     std::int64_t different = 0; ///< values that came up
     int longestRun = 0; ///< equal readings in a row
     bool neverVaries = false; ///< one value only, in twenty readings or more, though it varied before

@@ -50,7 +50,7 @@ struct Signal
 {
     SignalRule rule = SignalRule::BeyondLimit;
     std::size_t at = 0; ///< the point that completes the pattern; it is itself in the zone
-    std::size_t from = 0; ///< the first point of the pattern
+    std::size_t from = 0; ///< the first point of the pattern; of a run that has gone on, where it began
     int side = 0; ///< +1 above or rising, -1 below or falling, 0 neither
     bool operator==(const Signal&) const = default;
 };

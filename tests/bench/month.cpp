@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Figures of the month: history, review and tables of one month from five years of one unit.
+// bench_month [FOLDER]: figures of the month: history, review and tables of one month from five years of one
+// unit. With a folder it leaves there what others need to answer the same questions: rounds.csv, answers.csv,
+// readings.csv and cradlepost.txt with its own milliseconds.
 #include "core/review/monthtables.h"
 #include "core/store/unithistory.h"
 #include "tests/support/builders.h"
@@ -9,6 +11,7 @@
 #include <cmath>
 #include <cstdio>
 #include <ctime>
+#include <fstream>
 #include <functional>
 #include <random>
 
@@ -85,6 +88,45 @@ Took medianMs(int times, const std::function<void()>& run)
     return {.wall = middle(wall), .processor = middle(processor)};
 }
 
+/** One row a round, one an answer, one a reading. */
+class Export
+{
+public:
+    Export(const std::string& folder, const Checklist& checklist)
+        : m_checklist(checklist)
+        , m_rounds(folder + "/rounds.csv")
+        , m_answers(folder + "/answers.csv")
+        , m_readings(folder + "/readings.csv")
+    {
+        m_rounds << "round,day,shift,state,met,applicable\n";
+        m_answers << "round,day,shift,item,weight,outcome\n";
+        m_readings << "round,day,shift,item,value,outside\n";
+    }
+
+    void add(const RoundRecord& round)
+    {
+        const std::string key
+            = std::to_string(m_count++) + "," + toIso(round.shift.date) + "," + round.shift.code;
+        m_rounds << key << "," << codeName(round.state) << "," << round.met << "," << round.applicable
+                 << "\n";
+        for (std::size_t i = 0; i < round.outcomes.size(); ++i) {
+            const Item& item = m_checklist.item(i);
+            m_answers << key << "," << item.id << "," << SeverityWeights{}.of(item.severity) << ","
+                      << round.outcomes[i] << "\n";
+            if (const auto* measured = std::get_if<Measured>(&round.answers[i]))
+                m_readings << key << "," << item.id << "," << measured->value.toString() << ","
+                           << (round.outcomes[i] == 'g' ? 1 : 0) << "\n";
+        }
+    }
+
+private:
+    const Checklist& m_checklist;
+    std::ofstream m_rounds;
+    std::ofstream m_answers;
+    std::ofstream m_readings;
+    int m_count = 0;
+};
+
 void line(const char* what, const Took& took)
 {
     std::printf("%-58s %9.3f ms, processor %9.3f ms\n", what, took.wall, took.processor);
@@ -92,8 +134,9 @@ void line(const char* what, const Took& took)
 
 }
 
-int main()
+int main(int count, char** arguments)
 {
+    const std::string folder = count > 1 ? arguments[1] : "";
     const TempDir temp;
     FixedClock clock(sys_days(addDays(lastDay, -365 * wholeYears)));
     auto store = aStore(temp.file("month.cradlepost"), clock);
@@ -101,6 +144,9 @@ int main()
         "sorrel-hill", {.from = 2020y / 1 / 1, .pattern = ShiftPattern::threeByEight()}, "M. R."));
     const auto checklist = must(store->checklist("shift-readiness", 1));
     Ward ward(checklist);
+    std::optional<Export> out;
+    if (!folder.empty())
+        out.emplace(folder, checklist);
     int rounds = 0;
     must(store->together([&]() -> Result<void> {
         for (Date day = addDays(lastDay, 1 - 365 * wholeYears); day <= lastDay; day = addDays(day, 1)) {
@@ -109,6 +155,8 @@ int main()
                 clock.set(round.finished + 2s);
                 if (auto saved = store->saveRound("sorrel-hill", round, "M. R."); !saved)
                     return tl::unexpected(saved.error());
+                if (out)
+                    out->add(round);
                 ++rounds;
             }
         }
@@ -128,6 +176,8 @@ int main()
         must(reviewMonth(fresh, span));
     });
     line("month: history and review", whole);
+    if (!folder.empty())
+        std::ofstream(folder + "/cradlepost.txt") << whole.wall << " " << whole.processor << "\n";
     std::printf("target 20 ms: %s\n", whole.wall <= 20 ? "met" : "MISSED");
     return 0;
 }

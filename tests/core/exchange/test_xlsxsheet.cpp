@@ -33,6 +33,16 @@ TEST_CASE("The work book holds real types and formats, read by another program")
     CHECK(cells.count("lost-readiness!D4") == 0);
 }
 
+TEST_CASE("A moment in the work book keeps its seconds")
+{
+    const TempDir folder;
+    const std::string path = folder.file("month.xlsx");
+    TableBook book = aTableBook();
+    book.about.madeAt += std::chrono::seconds(47);
+    REQUIRE(writeXlsx(book, {}, path));
+    CHECK(cellsOfWorkBook(path).at("about!B6") == "d|yyyy-mm-dd hh:mm|2026-10-12 08:00:47");
+}
+
 TEST_CASE("The work book has a fixed heading, a filter, no merged cells and no formula")
 {
     const TempDir folder;
