@@ -53,6 +53,7 @@ Chronicle::Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, cons
     , m_free(Instant::min())
     , m_random(Random::named("days of " + plan.unit.id))
     , m_ward(plan, stories, lists.shift.checklist)
+    , m_afterwards(plan, stories, lists.shift.checklist, m_zone)
 {
 }
 
@@ -98,11 +99,18 @@ Result<void> Chronicle::work(const Shift& shift)
 {
     m_ofShift.reset();
     m_ward.pass(momentOf(shift), shift.begins);
+    if (auto done = catchUp(shift); !done)
+        return done;
     Events events;
     expect(shift, events);
     while (!events.empty()) {
         const auto [at, event] = *events.begin();
         events.erase(events.begin());
+        if (event == Event::SpotCheck) { // by somebody who is on no other round
+            if (auto done = spotCheck(std::max(at, m_free + seconds(90)), shift); !done)
+                return done;
+            continue;
+        }
         const Instant start
             = m_free == Instant::min() ? at : std::max(at, m_free + seconds(m_random.between(60, 150)));
         if (auto done = happen(event, start, shift, events); !done)
@@ -163,6 +171,7 @@ Result<void> Chronicle::happen(Event event, Instant at, const Shift& shift, Even
         return {};
     case Event::PreBirth:
     case Event::AfterUse:
+    case Event::SpotCheck:
         break;
     }
     return check(event, at, shift);
@@ -210,6 +219,8 @@ Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& ev
     if (!saved || !*saved)
         return saved ? Result<void>() : tl::unexpected(saved.error());
     m_last.insert_or_assign(shift.index, *round);
+    if (m_afterwards.isLookedAt(*round))
+        events.emplace(round->finished + minutes(25), Event::SpotCheck);
     if (copied)
         return {};
     m_free += seconds(m_random.between(60, 240));
@@ -239,6 +250,35 @@ Result<void> Chronicle::recheck(Instant start, const Shift& shift)
         return tl::unexpected(round.error());
     const auto saved = save(m_lists.shift.checklist, *round, m_ofShift->actor);
     return saved ? Result<void>() : tl::unexpected(saved.error());
+}
+
+Result<void> Chronicle::catchUp(const Shift& shift)
+{
+    const Instant at = std::max(m_free, shift.begins) + seconds(30);
+    if (at > m_limit - minutes(1))
+        return {};
+    const auto rounds = m_afterwards.catchUp(m_store, m_clock, shift, at);
+    if (!rounds)
+        return tl::unexpected(rounds.error());
+    m_rounds += *rounds;
+    return {};
+}
+
+Result<void> Chronicle::spotCheck(Instant at, const Shift& shift)
+{
+    const std::string observer = m_afterwards.observerOf(m_ofShift->actor);
+    const auto round = m_afterwards.spotCheck(m_ofShift->round, at, observer, [&](std::size_t item) {
+        return m_ward.seen(m_lists.shift.checklist.item(item), {.at = at, .day = shift.date});
+    });
+    if (!round || round->finished > m_limit)
+        return round ? Result<void>() : tl::unexpected(round.error());
+    m_clock.set(round->finished);
+    const auto id = m_store.saveRound(m_plan.unit.id, *round, observer);
+    if (!id)
+        return tl::unexpected(id.error());
+    m_free = round->finished;
+    ++m_rounds;
+    return {};
 }
 
 Result<void> Chronicle::check(Event event, Instant start, const Shift& shift)
@@ -290,6 +330,14 @@ Result<bool> Chronicle::save(const Checklist& checklist, const RoundRecord& roun
 {
     if (round.finished > m_limit)
         return false;
+    if (isOnPaper(m_plan, round.shift.date, m_stories)) {
+        if (round.kind == RoundKind::Shift) { // there are no sheets for the checks
+            m_afterwards.onPaper(round, actor);
+            m_book.note(checklist, round);
+            m_free = round.finished;
+        }
+        return false;
+    }
     m_clock.set(round.finished + milliseconds(m_random.between(200, 2400)));
     auto id = m_store.saveRound(m_plan.unit.id, round, actor);
     if (!id)
@@ -297,6 +345,8 @@ Result<bool> Chronicle::save(const Checklist& checklist, const RoundRecord& roun
     m_free = m_clock.now();
     m_book.note(checklist, round);
     ++m_rounds;
+    if (round.kind == RoundKind::Shift)
+        m_afterwards.recorded(*id, round, m_book);
     if (round.kind == RoundKind::Shift)
         m_ofShift = SavedRound{.id = std::move(*id), .actor = actor, .round = round};
     return true;

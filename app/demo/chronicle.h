@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "app/demo/afterwards.h"
 #include "app/demo/decisions.h"
 #include "app/demo/lists.h"
 #include "app/demo/roundmaker.h"
@@ -20,7 +21,7 @@ public:
     Result<int> write();
 
 private:
-    enum class Event { ShiftRound, Recheck, Birth, PreBirth, AfterUse };
+    enum class Event { ShiftRound, Recheck, Birth, PreBirth, AfterUse, SpotCheck };
     using Events = std::multimap<Instant, Event>;
 
     Result<void> setUp();
@@ -33,6 +34,8 @@ private:
     Result<RoundRecord> copiedRound(
         Instant start, const Shift& shift, const std::string& actor, const RoundRecord& from);
     Result<void> recheck(Instant start, const Shift& shift);
+    Result<void> catchUp(const Shift& shift);
+    Result<void> spotCheck(Instant at, const Shift& shift);
     Result<void> check(Event event, Instant start, const Shift& shift);
     /** The round that stands on the first page when the demo is opened. */
     Result<void> present(const Shift& shift);
@@ -63,6 +66,7 @@ private:
     Random m_random;
     Ward m_ward;
     GapBook m_book;
+    Afterwards m_afterwards;
     int m_rounds = 0;
     std::map<int, RoundRecord> m_last; ///< the last round of each shift of the day, to copy
     std::optional<SavedRound> m_ofShift; ///< the round of the shift that is on

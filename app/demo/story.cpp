@@ -121,7 +121,8 @@ Stories storiesUpTo(Date today, int monthsBack)
         .copied = {.from = firstOf(4), .to = firstOf(2)},
         .silent = {.from = firstOf(3), .to = firstOf(2)},
         .nightsWorse = firstOf(7),
-        .fridgeWarm = {.from = addDays(firstOf(1), 8), .to = addDays(firstOf(1), 12)}};
+        .fridgeWarm = {.from = addDays(firstOf(1), 8), .to = addDays(firstOf(1), 12)},
+        .onPaper = {.from = addDays(firstOf(2), 8), .to = addDays(firstOf(2), 22)}};
 }
 
 Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const Stories& stories)
@@ -155,6 +156,32 @@ double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, co
 bool isCopied(const UnitPlan& plan, Date day, const Stories& stories)
 {
     return plan.is(tarnFerry) && stories.copied.contains(day);
+}
+
+bool isOnPaper(const UnitPlan& plan, Date day, const Stories& stories)
+{
+    return plan.is(ashLock) && stories.onPaper.contains(day);
+}
+
+bool hasSpotChecks(const UnitPlan& plan) { return plan.is(sorrelHill) || plan.is(tarnFerry); }
+
+std::vector<ChangeIdea> changeIdeas(const UnitPlan& plan, const Stories& stories)
+{
+    if (plan.is(quillmere))
+        return {{.id = {},
+            .title = "One shelf for each section, labelled",
+            .from = addDays(stories.first, 21),
+            .until = std::nullopt,
+            .items = {},
+            .hope = "Nine of ten items met by the end of the year"}};
+    if (plan.is(pennyWeir))
+        return {{.id = {},
+            .title = "The evening shift names the night's helper and lays out gloves and towels",
+            .from = addDays(stories.nightsWorse, 75),
+            .until = addDays(stories.nightsWorse, 150),
+            .items = {"person-ventilates", "helper-named", "sterile-gloves", "towels"},
+            .hope = "Nights as ready as days"}};
+    return {};
 }
 
 bool isSilent(const UnitPlan& plan, Date day, const Stories& stories)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/demo/district.h"
+#include "core/round/changeidea.h"
 
 #include <optional>
 
@@ -20,8 +21,12 @@ namespace cradlepost::demo {
 // Penny Weir   the suction fails often; oxytocin and vitamin K run out at the end of each month; from one day
 // on the
 //              nights are worse than the days.
-// Ash Lock     small. A round in four shifts of ten, and those are honest.
+// Ash Lock     small. A round in four shifts of ten, and those are honest. For a fortnight without power they are
+//              on paper, and entered when the power is back.
 // Hallow Down  the room is too cold in the cold months; the fridge is too warm for four days.
+// Everywhere   one round in a hundred is put right a shift later. At Sorrel Hill and Tarn Ferry somebody looks again
+//              now and then: the two agree, but not where rounds are copied. Quillmere and Penny Weir note what they
+//              try.
 // Marl Gate    readings end in .0 and .5 far too often, and rounds are recorded late.
 
 struct Span
@@ -41,6 +46,7 @@ struct Stories
     Span silent; ///< Ostrey
     Date nightsWorse; ///< Penny Weir, from this day on
     Span fridgeWarm; ///< Hallow Down
+    Span onPaper; ///< Ash Lock
 };
 
 /** `today`: the day of the shift that is on; `months` of rounds before it. */
@@ -68,6 +74,12 @@ double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, co
 
 /** Whether the round of that day is yesterday's again. */
 bool isCopied(const UnitPlan& plan, Date day, const Stories& stories);
+/** Whether the station has no power on that day, so that rounds go on paper. */
+bool isOnPaper(const UnitPlan& plan, Date day, const Stories& stories);
+/** Whether somebody else looks at some of the rounds again. */
+bool hasSpotChecks(const UnitPlan& plan);
+/** What the unit tries, each from its first day on. */
+std::vector<ChangeIdea> changeIdeas(const UnitPlan& plan, const Stories& stories);
 bool isSilent(const UnitPlan& plan, Date day, const Stories& stories);
 /** Whether the unit has not done the round of the shift that is on. */
 bool isBehindNow(const UnitPlan& plan);

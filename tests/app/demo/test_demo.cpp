@@ -41,7 +41,7 @@ const Reason* reasonOf(const Standing& standing, const std::string& item)
 
 }
 
-TEST_CASE("the district has eight units and more than 15000 rounds of four kinds")
+TEST_CASE("the district has eight units and more than 15000 rounds of five kinds")
 {
     const Larkmere& all = Larkmere::whole();
     CHECK(all.written().units == 8);
@@ -60,6 +60,64 @@ TEST_CASE("the district has eight units and more than 15000 rounds of four kinds
     CHECK(kinds[RoundKind::Recheck] > 1000);
     CHECK(kinds[RoundKind::PreBirth] > 2000);
     CHECK(kinds[RoundKind::AfterUse] > 2000);
+}
+
+TEST_CASE(
+    "one round in a hundred is put right, Ash Lock has a fortnight on paper, two units are looked at again")
+{
+    const Larkmere& all = Larkmere::whole();
+    int rounds = 0;
+    int amended = 0;
+    for (const std::string& unit : Larkmere::units()) {
+        CAPTURE(unit);
+        int paper = 0;
+        for (const RoundRow& row : all.rounds(unit, all.always())) {
+            ++rounds;
+            amended += row.amendments > 0 ? 1 : 0;
+            paper += row.fromPaper ? 1 : 0;
+            if (row.amendedAt)
+                CHECK(*row.amendedAt >= row.recorded);
+            if (row.fromPaper)
+                CHECK(all.stories().onPaper.contains(dateOfSlot(row.slot)));
+        }
+        const auto checks = all.store().spotChecks(
+            unit, slotOf(all.always().from, 0), slotOf(addDays(all.always().to, 1), 0));
+        CHECK((checks->size() > 20) == (unit == sorrelHill || unit == tarnFerry));
+        CHECK((paper > 5) == (unit == ashLock));
+        const bool tries = unit == quillmere || unit == pennyWeir;
+        CHECK(all.store().changeIdeas(unit)->size() == (tries ? 1U : 0U));
+    }
+    CHECK(static_cast<double>(amended) / rounds > 0.004);
+    CHECK(static_cast<double>(amended) / rounds < 0.012);
+}
+
+TEST_CASE("spot checks agree with the rounds, but not where rounds are copied")
+{
+    const Larkmere& all = Larkmere::whole();
+    const auto differing = [&](const char* unit, const Span& days) {
+        int seen = 0;
+        int differ = 0;
+        const auto checks = all.store().spotChecks(unit, slotOf(days.from, 0), slotOf(days.to, 0)).value();
+        for (const SavedRound& check : checks) {
+            const auto rounds = all.store().roundsOfShift(unit, check.round.shift.slot()).value();
+            for (const SavedRound& round : rounds) {
+                if (round.round.kind != RoundKind::Shift)
+                    continue;
+                for (std::size_t at = 0; at < check.round.outcomes.size(); ++at) {
+                    const bool bothSeen = check.round.outcomes[at] != 'u' && round.round.outcomes[at] != 'u';
+                    seen += bothSeen ? 1 : 0;
+                    differ += bothSeen && check.round.outcomes[at] != round.round.outcomes[at] ? 1 : 0;
+                }
+            }
+        }
+        REQUIRE(seen > 50);
+        return static_cast<double>(differ) / seen;
+    };
+    const double honest = differing(sorrelHill, all.always());
+    const double copied = differing(tarnFerry, all.stories().copied);
+    MESSAGE("differing: ", honest, " at Sorrel Hill, ", copied, " where rounds are copied");
+    CHECK(honest < 0.06);
+    CHECK(copied > 2 * honest);
 }
 
 TEST_CASE("each unit has people, shifts of its own and all three checklists")
