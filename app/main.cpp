@@ -79,20 +79,11 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         args.paints = true;
         chosen = [&args](const CommandContext& c) { return runReportMonth(c, args.report); };
     });
-    const auto addPaper = [&](const char* name, const char* what, Command run) {
-        CLI::App* sub = add(name, what, std::move(run));
-        // The unit is common to all commands, but a sheet is always of one.
-        sub->parse_complete_callback([&args] {
-            if (args.common.unit.empty())
-                throw CLI::RequiredError("--unit");
-        });
-        return sub;
-    };
-    addPaper("paper-template", "Write an empty sheet for rounds on paper, and a guide to its columns",
+    add("paper-template", "Write an empty sheet for rounds of --unit on paper, and a guide to its columns",
         [&args](const CommandContext& c) { return runPaperTemplate(c, args.file); })
         ->add_option("--out", args.file, "The new CSV file")
         ->required();
-    CLI::App* import = addPaper("import-rounds", "Take in rounds from paper, all or none; exit 1 with every fault",
+    CLI::App* import = add("import-rounds", "Take in rounds of --unit from paper, all or none; exit 1 with every fault",
         [&args](const CommandContext& c) {
             return runImportRounds(c, {.sheet = args.file, .dryRun = args.dryRun, .json = args.json});
         });

@@ -87,6 +87,13 @@ Result<void> writeNew(const std::string& path, const std::string& text)
     return {};
 }
 
+/** The option is common to all commands, but a sheet is always of one unit. */
+int needsUnit()
+{
+    std::fprintf(stderr, "--unit is required: a sheet is of one unit\n");
+    return WrongUse;
+}
+
 std::string guideBeside(const std::string& path)
 {
     const std::filesystem::path sheet(path);
@@ -97,6 +104,8 @@ std::string guideBeside(const std::string& path)
 
 int runPaperTemplate(const CommandContext& context, const std::string& out)
 {
+    if (context.options.unit.empty())
+        return needsUnit();
     const auto store = context.openStore(OpenMode::ReadOnly);
     if (!store)
         return complain(store.error());
@@ -120,6 +129,8 @@ int runPaperTemplate(const CommandContext& context, const std::string& out)
 
 int runImportRounds(const CommandContext& context, const PaperRequest& request)
 {
+    if (context.options.unit.empty())
+        return needsUnit();
     const auto sheet = readSheet(request.sheet);
     if (!sheet)
         return complain(sheet.error());

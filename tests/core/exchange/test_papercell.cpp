@@ -3,7 +3,6 @@
 
 #include "core/base/csv.h"
 #include "core/checklist/reader.h"
-#include "core/exchange/papertemplate.h"
 
 #include <doctest/doctest.h>
 
@@ -94,18 +93,5 @@ TEST_CASE("every kind takes nothing and a gap with or without its reason, and re
         CHECK(cell("n").has_value() == item.mayNotApply);
         for (const char* bad : {"x", "g:rusty", "g:", "yes", "-", "m m", "1;;2", "/", "1e5", "--1"})
             CHECK_FALSE(cell(bad).has_value());
-    }
-}
-
-TEST_CASE("the template names every item once, and the guide explains every column of it")
-{
-    const auto sheet = readCsvLines(paperTemplate(shiftRound())).value();
-    const auto guide = readCsv(paperGuide(shiftRound(), "hi")).value();
-    REQUIRE(sheet.size() == 1);
-    CHECK(sheet[0].size() == 4 + shiftRound().itemCount());
-    REQUIRE(guide.rows.size() == sheet[0].size());
-    for (std::size_t i = 0; i < guide.rows.size(); ++i) {
-        CHECK(guide.rows[i][0].text == sheet[0][i].text);
-        CHECK_FALSE(guide.rows[i].back().text.empty());
     }
 }
