@@ -75,10 +75,11 @@ def seen_by_both(month):
     return pairs, checks
 
 
-def estimate(name, value, se):
-    # Of the table: share columns hold the limits.
+def estimate(name, value, se, most=math.inf):
+    """A standard error of 0 has no limits."""
     z = 1.959963984540054
-    return [name, None, None, None, value - z * se, value + z * se, value, "", None]
+    limits = [value - z * se, min(most, value + z * se)] if se > 1e-12 else [None, None]
+    return [name, None, None, None, *limits, value, "", None]
 
 
 def ac1(table):
@@ -114,7 +115,7 @@ def agreement(month):
     adjusted_se = 2 * math.sqrt(observed * (1 - observed) / n)
     return [head, pooled_figure("agreed", int(table.trace()), int(n)),
             estimate("kappa", float(kappa.kappa), math.sqrt(float(kappa.var_kappa))),
-            estimate("ac1", *ac1(table)),
+            estimate("ac1", *ac1(table), most=1.0),
             estimate("adjusted-kappa", float(2 * observed - 1), adjusted_se)]
 
 
