@@ -1761,6 +1761,11 @@
             <numerusform>%1; %n शिफ्टों में राउंड नहीं</numerusform>
         </translation>
     </message>
+    <message>
+        <source>What was answered so far in &quot;%1&quot; can no longer be read; begin it anew.</source>
+        <extracomment>%1 a kind of round, for example &quot;Check before a birth&quot;</extracomment>
+        <translation>&quot;%1&quot; में अब तक जो जवाब दिए गए, वे अब पढ़े नहीं जा सकते; इसे नए सिरे से शुरू करें।</translation>
+    </message>
 </context>
 <context>
     <name>TableText</name>
@@ -2512,6 +2517,11 @@
     <message>
         <source>What was warming is warm by the clock now.</source>
         <translation>जो गर्म हो रहा था, घड़ी के हिसाब से अब गर्म है।</translation>
+    </message>
+    <message>
+        <source>**%1**.</source>
+        <extracomment>the worst of what is missing, as a sentence of its own; the stars set it in bold</extracomment>
+        <translation>**%1**।</translation>
     </message>
 </context>
 <context>

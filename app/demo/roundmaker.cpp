@@ -62,16 +62,19 @@ Result<RoundRecord> walked(const Checklist& checklist, const TimeZone& zone, Dra
     const Instant started = draft.started;
     const Instant finish = finishOf(started, seconds);
     const std::vector<std::size_t> asked = draft.asked;
-    Walk walk(checklist, zone, std::move(draft));
+    auto walk = Walk::of(checklist, zone, std::move(draft));
+    if (!walk)
+        return tl::unexpected(walk.error());
     for (std::size_t i = 0; i < asked.size(); ++i) {
         Answer answer = answering(asked[i], finish);
         if (!isChecked(answer))
             continue;
-        const auto given = walk.give(asked[i], std::move(answer), started + std::chrono::seconds(seconds[i]));
+        const auto given
+            = walk->give(asked[i], std::move(answer), started + std::chrono::seconds(seconds[i]));
         if (!given)
             return tl::unexpected(given.error());
     }
-    return walk.finish(finish);
+    return walk->finish(finish);
 }
 
 }

@@ -265,7 +265,10 @@ private:
         Draft draft = Walk::begin(
             adopted->checklist, RoundKind::Shift, m_unit, initials.text, *shift, adopted->limits, *finished);
         draft.answers = std::move(answers);
-        RoundRecord round = Walk(adopted->checklist, calendar->zone(), std::move(draft)).finish(*finished);
+        const auto walk = Walk::of(adopted->checklist, calendar->zone(), std::move(draft));
+        if (!walk)
+            return tl::unexpected(walk.error());
+        RoundRecord round = walk->finish(*finished);
         round.fromPaper = true;
         m_preview.rounds.push_back(
             {.line = dateCell.line, .walked = {.round = std::move(round), .actor = initials.text}});

@@ -69,7 +69,10 @@ Result<RoundRecord> withAnswers(const Checklist& checklist, const TimeZone& zone
     draft.answers = std::move(answers);
     draft.over = first.over;
     draft.before = std::move(before);
-    RoundRecord round = Walk(checklist, zone, draft).finish(first.finished);
+    const auto walk = Walk::of(checklist, zone, std::move(draft));
+    if (!walk)
+        return tl::unexpected(walk.error());
+    RoundRecord round = walk->finish(first.finished);
     round.limits = first.limits;
     round.fromPaper = first.fromPaper;
     for (std::size_t at = 0; at < items; ++at) {

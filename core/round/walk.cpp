@@ -20,6 +20,35 @@ Date lastDayOf(const Shift& shift, const TimeZone& zone)
     return zone.toLocal(shift.ends - std::chrono::milliseconds(1)).date;
 }
 
+Result<void> checkFits(const Checklist& checklist, const Draft& draft)
+{
+    const auto misfit = [&](const std::string& what) {
+        return fail(ErrorCode::BadDocument,
+            "draft of checklist " + checklist.id + " version " + std::to_string(checklist.version) + ": "
+                + what,
+            "Put it aside and begin anew.");
+    };
+    if (draft.checklist != checklist.id || draft.version != checklist.version)
+        return misfit("it was begun with " + draft.checklist + " version " + std::to_string(draft.version));
+    const std::size_t n = checklist.itemCount();
+    if (draft.answers.size() != n || draft.answeredAt.size() != n)
+        return misfit("it holds " + std::to_string(draft.answers.size()) + " answers and "
+            + std::to_string(draft.answeredAt.size()) + " times for " + std::to_string(n) + " items");
+    if (!draft.before.empty() && draft.before.size() != n)
+        return misfit("it is laid over " + std::to_string(draft.before.size()) + " answers for "
+            + std::to_string(n) + " items");
+    if (std::any_of(draft.asked.begin(), draft.asked.end(), [&](std::size_t at) { return at >= n; }))
+        return misfit("it asks an item that the checklist does not have");
+    return {};
+}
+
+Result<Walk> Walk::of(Checklist checklist, TimeZone zone, Draft draft)
+{
+    if (auto fits = checkFits(checklist, draft); !fits)
+        return tl::unexpected(fits.error());
+    return Walk(std::move(checklist), std::move(zone), std::move(draft));
+}
+
 Walk::Walk(Checklist checklist, TimeZone zone, Draft draft)
     : m_checklist(std::move(checklist))
     , m_zone(std::move(zone))

@@ -30,12 +30,18 @@ Result<Draft> draftFromJson(const Json& json);
 /** The last local day of a shift: its end is exclusive, so one that ends at midnight ends on the day before. */
 Date lastDayOf(const Shift& shift, const TimeZone& zone);
 
+/** Whether a draft is one of that checklist, as Walk::of wants it. */
+Result<void> checkFits(const Checklist& checklist, const Draft& draft);
+
 /** Drives one draft: takes answers, knows what is still to do, forms the verdict, ends in a record. */
 class Walk
 {
 public:
-    /** `zone` is the unit's, for the day on which the shift ends. */
-    Walk(Checklist checklist, TimeZone zone, Draft draft);
+    /**
+     * Takes a draft up. `zone` is the unit's, for the day on which the shift ends. Fails with BadDocument
+     * when the draft is not one of that checklist: of another version, or with more or fewer items.
+     */
+    static Result<Walk> of(Checklist checklist, TimeZone zone, Draft draft);
 
     /** A fresh draft over all items. */
     static Draft begin(const Checklist& checklist, RoundKind kind, std::string unit, std::string actor,
@@ -60,6 +66,7 @@ public:
     [[nodiscard]] JudgeContext context(Instant reference) const;
 
 private:
+    Walk(Checklist checklist, TimeZone zone, Draft draft);
     [[nodiscard]] std::vector<Answer> laidOver() const;
 
     Checklist m_checklist;

@@ -6,6 +6,15 @@
 
 namespace cradlepost {
 
+namespace {
+
+Result<Draft> read(const std::string& body)
+{
+    return parseJson(body).and_then([](const Json& json) { return draftFromJson(json); });
+}
+
+}
+
 void DraftTable::put(const Draft& draft, Instant now)
 {
     m_database
@@ -28,9 +37,25 @@ std::vector<Draft> DraftTable::of(const std::string& unit) const
     std::vector<Draft> drafts;
     Statement rows = m_database.prepare("SELECT body FROM draft WHERE unit = ? ORDER BY saved_at DESC, kind");
     rows.bind(unit);
-    while (rows.next())
-        drafts.push_back(need(draftFromJson(need(parseJson(rows.text(0))))));
+    while (rows.next()) {
+        if (auto draft = read(rows.text(0)))
+            drafts.push_back(std::move(*draft));
+    }
     return drafts;
 }
 
+std::vector<UnreadableDraft> DraftTable::unreadable(const std::string& unit) const
+{
+    std::vector<UnreadableDraft> found;
+    Statement rows
+        = m_database.prepare("SELECT kind, body FROM draft WHERE unit = ? ORDER BY saved_at DESC, kind");
+    rows.bind(unit);
+    while (rows.next()) {
+        const auto draft = read(rows.text(1));
+        if (!draft)
+            found.push_back(
+                {.kind = roundKindFromCode(rows.text(0)).value_or(RoundKind::Shift), .why = draft.error()});
+    }
+    return found;
+}
 }

@@ -3,6 +3,7 @@
 
 #include "core/round/walk.h"
 #include "core/store/database.h"
+#include "core/store/store.h"
 
 namespace cradlepost {
 
@@ -17,8 +18,9 @@ public:
 
     void put(const Draft& draft, Instant now);
     void drop(const std::string& unit, RoundKind kind);
-    /** The latest saved first. */
+    /** Those that can be read, the latest saved first. */
     [[nodiscard]] std::vector<Draft> of(const std::string& unit) const;
+    [[nodiscard]] std::vector<UnreadableDraft> unreadable(const std::string& unit) const;
 
 private:
     Database& m_database;

@@ -32,6 +32,25 @@ Result<std::vector<Sighting>> sightings(const Store& store, const ShiftView& vie
     return all;
 }
 
+Result<void> canBeTakenUp(const Store& store, const Draft& draft)
+{
+    const auto checklist = store.checklist(draft.checklist, draft.version);
+    return checklist ? checkFits(*checklist, draft) : tl::unexpected(checklist.error());
+}
+
+/** A draft that does not fit its checklist is left out of `drafts` like one that cannot be read. */
+void leaveOutMisfits(const Store& store, ShiftView& view)
+{
+    std::vector<Draft> kept;
+    for (Draft& draft : view.drafts) {
+        if (const auto fits = canBeTakenUp(store, draft); fits)
+            kept.push_back(std::move(draft));
+        else
+            view.unreadable.push_back({.kind = draft.kind, .why = fits.error()});
+    }
+    view.drafts = std::move(kept);
+}
+
 /** The checklist that the shift's round was walked with, which may be older than the one in force. */
 Result<Checklist> walkedChecklist(const Store& store, const ShiftView& view)
 {
@@ -80,19 +99,23 @@ Result<ShiftView> shiftView(const Store& store, const std::string& unit, Instant
     auto saved = store.roundsOfShift(unit, shift.slot());
     auto gaps = store.openGaps(unit);
     auto drafts = store.drafts(unit);
+    auto unreadable = store.unreadableDrafts(unit);
     for (const Error* error : {adopted ? nullptr : &adopted.error(), saved ? nullptr : &saved.error(),
-             gaps ? nullptr : &gaps.error(), drafts ? nullptr : &drafts.error()}) {
+             gaps ? nullptr : &gaps.error(), drafts ? nullptr : &drafts.error(),
+             unreadable ? nullptr : &unreadable.error()}) {
         if (error != nullptr)
             return tl::unexpected(*error);
     }
-    ShiftView view {.unit = *found,
+    ShiftView view{.unit = *found,
         .calendar = std::move(*calendar),
         .shift = shift,
         .adopted = std::move(*adopted),
         .saved = std::move(*saved),
         .standing = std::nullopt,
         .gaps = std::move(*gaps),
-        .drafts = std::move(*drafts)};
+        .drafts = std::move(*drafts),
+        .unreadable = std::move(*unreadable)};
+    leaveOutMisfits(store, view);
     const auto walked = walkedChecklist(store, view);
     const auto seen = sightings(store, view);
     if (!walked || !seen)

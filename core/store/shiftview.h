@@ -16,7 +16,8 @@ struct ShiftView
     std::vector<SavedRound> saved; ///< rounds and checks of this shift
     std::optional<Standing> standing; ///< nothing before the shift's round is done
     std::vector<Gap> gaps; ///< open ones, critical first, then by due time
-    std::vector<Draft> drafts;
+    std::vector<Draft> drafts; ///< those that can be taken up
+    std::vector<UnreadableDraft> unreadable; ///< the others
 };
 
 /** Fails when the unit is not known, or has no shifts or no checklist yet. */

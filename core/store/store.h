@@ -72,6 +72,13 @@ struct Verified
     std::string firstSetBack; ///< "record hq3k…/17"; empty when there is none
 };
 
+/** A draft that was saved and can no longer be taken up. The next one of its kind replaces it. */
+struct UnreadableDraft
+{
+    RoundKind kind = RoundKind::Shift;
+    Error why;
+};
+
 enum class OpenMode {
     ReadWrite, ///< makes the file when there is none, migrates it when it is older
     ReadOnly, ///< neither; migrations that are due are an error
@@ -115,6 +122,8 @@ public:
     /** Durable when it returns. One draft a unit and kind; a second one replaces the first. */
     Result<void> saveDraft(const Draft& draft);
     Result<std::vector<Draft>> drafts(const std::string& unit) const;
+    /** What drafts() leaves out. */
+    Result<std::vector<UnreadableDraft>> unreadableDrafts(const std::string& unit) const;
     Result<void> dropDraft(const std::string& unit, RoundKind kind);
     /**
      * Appends the record, its projections and drops the draft of that kind, all in one transaction. A second

@@ -74,6 +74,11 @@ Result<std::vector<Draft>> Store::drafts(const std::string& unit) const
     return attempt([&] { return m_parts->drafts.of(unit); });
 }
 
+Result<std::vector<UnreadableDraft>> Store::unreadableDrafts(const std::string& unit) const
+{
+    return attempt([&] { return m_parts->drafts.unreadable(unit); });
+}
+
 Result<void> Store::dropDraft(const std::string& unit, RoundKind kind)
 {
     return attempt([&] { m_parts->drafts.drop(unit, kind); });

@@ -195,7 +195,7 @@ Draft RoundBuilder::draft(const std::string& unit) const
             asked.push_back(*m_checklist.position(item));
         draft = Walk::beginRecheck(m_checklist, unit, "AB", shift(), {}, *m_over, before, asked, started);
     }
-    Walk walk(m_checklist, aCalendar().zone(), draft);
+    Walk walk = must(Walk::of(m_checklist, aCalendar().zone(), draft));
     std::chrono::seconds after{0};
     for (const std::size_t at : draft.asked)
         must(walk.give(at, answerTo(at), started + (after += std::chrono::seconds(7 + at % 9))));
@@ -204,7 +204,7 @@ Draft RoundBuilder::draft(const std::string& unit) const
 
 RoundRecord RoundBuilder::done() const
 {
-    return Walk(m_checklist, aCalendar().zone(), draft()).finish(finish());
+    return must(Walk::of(m_checklist, aCalendar().zone(), draft())).finish(finish());
 }
 
 Adoption aPlainAdoption(int items, int version, const std::string& id)

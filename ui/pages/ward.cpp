@@ -58,14 +58,16 @@ Result<Walk> Ward::takeUp(RoundKind kind)
         auto checklist = m_store.checklist(left->checklist, left->version);
         if (!checklist)
             return tl::unexpected(checklist.error());
-        return Walk(std::move(*checklist), m_view->calendar.zone(), *left);
+        return Walk::of(std::move(*checklist), m_view->calendar.zone(), *left);
     }
     Checklist checklist;
     auto draft = freshDraft(kind, checklist);
     if (!draft)
         return tl::unexpected(draft.error());
-    Walk walk(std::move(checklist), m_view->calendar.zone(), std::move(*draft));
-    if (auto kept = keep(walk); !kept)
+    auto walk = Walk::of(std::move(checklist), m_view->calendar.zone(), std::move(*draft));
+    if (!walk)
+        return walk;
+    if (auto kept = keep(*walk); !kept)
         return tl::unexpected(kept.error());
     return walk;
 }

@@ -55,7 +55,8 @@ QString VerdictText::sentence(const Checklist& checklist, const Standing& standi
     if (counts.criticalUnchecked > 0)
         parts << tr("%n critical item(s) not seen.", nullptr, counts.criticalUnchecked);
     if (!verdict.reasons.empty() && verdict.state == Readiness::NotReady)
-        parts << QStringLiteral("**%1**.").arg(first(checklist, verdict));
+        //: the worst of what is missing, as a sentence of its own; the stars set it in bold
+        parts << tr("**%1**.").arg(first(checklist, verdict));
     if (counts.lesserGaps > 0)
         parts << (verdict.state == Readiness::NotReady ? tr("%n lesser gap(s).", nullptr, counts.lesserGaps)
                                                        : tr("%n gap(s), none critical.", nullptr, counts.lesserGaps));

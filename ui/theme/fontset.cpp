@@ -1,16 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "ui/theme/fontset.h"
 
+#include <algorithm>
+#include <filesystem>
 #include <fontconfig/fontconfig.h>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace cradlepost {
 
 namespace {
 
-/// Names of files. An accepted one is taken whatever is rejected.
-constexpr const char* takenFaces[] = {"Inter-Regular", "Inter-Medium", "Inter-SemiBold", "NotoSans-Regular",
-    "NotoSans-Medium", "NotoSans-SemiBold", "NotoSans-Bold", "NotoSansDevanagari-Regular",
+namespace fs = std::filesystem;
+
+/// Names of files without their endings.
+constexpr std::string_view takenFaces[] = {"Inter-Regular", "Inter-Medium", "Inter-SemiBold",
+    "NotoSans-Regular", "NotoSans-Medium", "NotoSans-SemiBold", "NotoSans-Bold", "NotoSansDevanagari-Regular",
     "NotoSansDevanagari-Bold", "NotoSansArabic-Regular", "NotoSansArabic-Bold", "NotoSansArmenian-Regular",
     "NotoSansBengali-Regular", "NotoSansEthiopic-Regular", "NotoSansGeorgian-Regular",
     "NotoSansGujarati-Regular", "NotoSansGurmukhi-Regular", "NotoSansHebrew-Regular",
@@ -18,17 +24,56 @@ constexpr const char* takenFaces[] = {"Inter-Regular", "Inter-Medium", "Inter-Se
     "NotoSansMeeteiMayek-Regular", "NotoSansMyanmar-Regular", "NotoSansOlChiki-Regular",
     "NotoSansOriya-Regular", "NotoSansSinhala-Regular", "NotoSansTamil-Regular", "NotoSansTelugu-Regular",
     "NotoSansThaana-Regular", "NotoSansThai-Regular", "NotoSerifTibetan-Regular", "NotoSansMath-Regular",
-    "NotoSansSymbols2-Regular"};
+    "NotoSansSymbols2-Regular", "NotoSansCJK-Regular", "DejaVuSans"};
 
-std::string selection()
+bool isTaken(const fs::path& file)
+{
+    const std::string ending = file.extension().string();
+    if (ending != ".ttf" && ending != ".otf" && ending != ".ttc")
+        return false;
+    return std::find(std::begin(takenFaces), std::end(takenFaces), file.stem().string())
+        != std::end(takenFaces);
+}
+
+void addTaken(const char* folder, std::vector<std::string>& files)
+{
+    std::error_code error;
+    const auto options
+        = fs::directory_options::follow_directory_symlink | fs::directory_options::skip_permission_denied;
+    for (fs::recursive_directory_iterator at(folder, options, error), end; !error && at != end;
+         at.increment(error)) {
+        if (isTaken(at->path()))
+            files.push_back(at->path().string());
+    }
+}
+
+/// The files of ours in the folders of fonts.
+std::vector<std::string> takenFiles(FcConfig* config)
+{
+    std::vector<std::string> files;
+    if (FcStrList* folders = FcConfigGetFontDirs(config)) {
+        while (const FcChar8* folder = FcStrListNext(folders))
+            addTaken(reinterpret_cast<const char*>(folder), files);
+        FcStrListDone(folders);
+    }
+    return files;
+}
+
+std::string escaped(const std::string& path)
+{
+    std::string out;
+    for (const char c : path)
+        out += c == '&' ? std::string("&amp;") : c == '<' ? std::string("&lt;") : std::string(1, c);
+    return out;
+}
+
+/// An accepted file is taken whatever is rejected. Whole paths: each rule is held against each file of the
+/// system, and one with a star is tried at many places of the name.
+std::string selection(const std::vector<std::string>& files)
 {
     std::string rule = "<fontconfig><selectfont><acceptfont>";
-    // One star each: fontconfig compares such a rule from the end, at once.
-    for (const char* face : takenFaces) {
-        for (const char* ending : {".ttf", ".otf"})
-            rule += std::string("<glob>*/") + face + ending + "</glob>";
-    }
-    rule += "<glob>*/NotoSansCJK-Regular.ttc</glob><glob>*/DejaVuSans.ttf</glob>";
+    for (const std::string& file : files)
+        rule += "<glob>" + escaped(file) + "</glob>";
     rule += "</acceptfont><rejectfont>";
     // By their endings: a rule for all names would reject the folders too.
     for (const char* ending : {"ttf", "otf", "ttc", "otc", "pfa", "pfb", "pcf", "pcf.gz", "TTF", "OTF"})
@@ -49,7 +94,7 @@ FcConfig* windowFaces()
     FcConfig* config = FcInitLoadConfig();
     if (config == nullptr)
         return nullptr;
-    const std::string rule = selection();
+    const std::string rule = selection(takenFiles(config));
     const auto* bytes = reinterpret_cast<const FcChar8*>(rule.c_str());
     if (FcConfigParseAndLoadFromMemory(config, bytes, FcTrue) && FcConfigBuildFonts(config)
         && hasFonts(config))

@@ -15,9 +15,10 @@ namespace {
 RoundRecord aRecord()
 {
     const Checklist checklist = sampleChecklist();
-    Walk walk(checklist, TimeZone::utc(),
+    Walk walk = Walk::of(checklist, TimeZone::utc(),
         Walk::begin(
-            checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "term"}}, at(24, 7, 5)));
+            checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "term"}}, at(24, 7, 5)))
+                    .value();
     const auto answers = allMet();
     for (std::size_t i = 0; i < answers.size(); ++i)
         REQUIRE(walk.give(i, answers[i], at(24, 7, 6, static_cast<int>(i))).has_value());

@@ -24,7 +24,7 @@ Draft recheckDraft()
 Draft randomDraft(Dice& dice)
 {
     const Checklist checklist = sampleChecklist();
-    Walk walk(checklist, TimeZone::utc(), dice.coin() ? freshDraft() : recheckDraft());
+    Walk walk = Walk::of(checklist, TimeZone::utc(), dice.coin() ? freshDraft() : recheckDraft()).value();
     for (const std::size_t i : walk.draft().asked) {
         const Instant when = at(24, 8) + std::chrono::milliseconds(dice.upTo(3600000));
         REQUIRE(walk.give(i, randomAnswer(checklist.item(i), dice), when).has_value());

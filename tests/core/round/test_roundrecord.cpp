@@ -31,9 +31,10 @@ Json& element(Json& json, std::size_t at) { return std::get<Json::Array>(json.va
 RoundRecord sampleRecord()
 {
     const Checklist checklist = sampleChecklist();
-    Walk walk(checklist, TimeZone::utc(),
+    Walk walk = Walk::of(checklist, TimeZone::utc(),
         Walk::begin(
-            checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "term"}}, at(24, 7, 5)));
+            checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "term"}}, at(24, 7, 5)))
+                    .value();
     std::vector<Answer> answers = allMet();
     answers[1] = DoesNotApply{};
     answers[2] = RunningSince{at(24, 7)};
@@ -53,7 +54,7 @@ RoundRecord randomRecord(Dice& dice)
         ? Walk::beginRecheck(checklist, "unit", "AB", dayShift(), {}, over, allMet(), {1, 2, 5, 8}, at(24, 9))
         : Walk::begin(
             checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "preterm"}}, at(24, 7));
-    Walk walk(checklist, TimeZone::utc(), std::move(draft));
+    Walk walk = Walk::of(checklist, TimeZone::utc(), std::move(draft)).value();
     for (const std::size_t i : walk.draft().asked)
         REQUIRE(walk.give(i, randomAnswer(checklist.item(i), dice), at(24, 8, dice.upTo(60))).has_value());
     return walk.finish(at(24, 9, dice.upTo(60)));

@@ -16,8 +16,9 @@ const RecordId roundId{"station", 5};
 RoundRecord shiftRound(std::vector<Answer> answers, Instant finished = at(24, 7, 20))
 {
     const Checklist checklist = sampleChecklist();
-    Walk walk(checklist, TimeZone::utc(),
-        Walk::begin(checklist, RoundKind::Shift, "unit", "AB", dayShift(), {}, at(24, 7, 5)));
+    Walk walk = Walk::of(checklist, TimeZone::utc(),
+        Walk::begin(checklist, RoundKind::Shift, "unit", "AB", dayShift(), {}, at(24, 7, 5)))
+                    .value();
     for (std::size_t i = 0; i < answers.size(); ++i)
         REQUIRE(walk.give(i, answers[i], at(24, 7, 6)).has_value());
     return walk.finish(finished);
@@ -26,8 +27,9 @@ RoundRecord shiftRound(std::vector<Answer> answers, Instant finished = at(24, 7,
 RoundRecord recheck(std::size_t item, const Answer& answer, Instant when, const RecordId& over = roundId)
 {
     const Checklist checklist = sampleChecklist();
-    Walk walk(checklist, TimeZone::utc(),
-        Walk::beginRecheck(checklist, "unit", "CD", dayShift(), {}, over, allMet(), {item}, when));
+    Walk walk = Walk::of(checklist, TimeZone::utc(),
+        Walk::beginRecheck(checklist, "unit", "CD", dayShift(), {}, over, allMet(), {item}, when))
+                    .value();
     REQUIRE(walk.give(item, answer, when).has_value());
     return walk.finish(when + std::chrono::minutes(1));
 }
@@ -186,8 +188,9 @@ TEST_CASE("a check says what it saw; after use what it left unanswered is void")
     CHECK(seen[warmer].at == check.started);
     CHECK(seen[0].item == "temperature");
     CHECK(seen[0].at == at(24, 7, 6));
-    Walk walk(checklist, TimeZone::utc(),
-        Walk::begin(checklist, RoundKind::AfterUse, "unit", "AB", dayShift(), {}, at(24, 12)));
+    Walk walk = Walk::of(checklist, TimeZone::utc(),
+        Walk::begin(checklist, RoundKind::AfterUse, "unit", "AB", dayShift(), {}, at(24, 12)))
+                    .value();
     REQUIRE(walk.give(0, Measured{num("27")}, at(24, 12, 5)).has_value());
     const std::vector<Sighting> walked = sightingsOf(checklist, walk.draft());
     REQUIRE(walked.size() == 10);

@@ -13,17 +13,19 @@ namespace {
 Walk freshWalk()
 {
     const Checklist checklist = sampleChecklist();
-    return {checklist, TimeZone::utc(),
+    return Walk::of(checklist, TimeZone::utc(),
         Walk::begin(checklist, RoundKind::Shift, "unit", "AB", dayShift(), {{"temperature", "preterm"}},
-            at(24, 7, 5))};
+            at(24, 7, 5)))
+        .value();
 }
 
 Walk recheckOf(const std::vector<Answer>& answers, std::vector<std::size_t> asked)
 {
     const Checklist checklist = sampleChecklist();
-    return {checklist, TimeZone::utc(),
+    return Walk::of(checklist, TimeZone::utc(),
         Walk::beginRecheck(
-            checklist, "unit", "CD", dayShift(), {}, {"station", 12}, answers, std::move(asked), at(24, 9))};
+            checklist, "unit", "CD", dayShift(), {}, {"station", 12}, answers, std::move(asked), at(24, 9)))
+        .value();
 }
 
 void giveAll(Walk& walk, const std::vector<Answer>& answers)
@@ -108,8 +110,9 @@ TEST_CASE("finishing with open items records them as not checked")
 TEST_CASE("a record names the limit set in force where the site picked none")
 {
     const Checklist checklist = sampleChecklist();
-    const Walk walk(checklist, TimeZone::utc(),
-        Walk::begin(checklist, RoundKind::Shift, "u", "AB", dayShift(), {}, at(24, 7)));
+    const Walk walk = Walk::of(checklist, TimeZone::utc(),
+        Walk::begin(checklist, RoundKind::Shift, "u", "AB", dayShift(), {}, at(24, 7)))
+                          .value();
     CHECK(walk.finish(at(24, 8)).limits == ChosenLimits{{"temperature", "term"}});
 }
 
@@ -179,7 +182,7 @@ TEST_CASE("stock must be usable on the day the shift ends, in the zone of the un
     CHECK(lastDayOf(dayShift(), *kolkata) == date("2026-11-25"));
     const Checklist checklist = sampleChecklist();
     const Draft draft = Walk::begin(checklist, RoundKind::Shift, "u", "AB", dayShift(), {}, at(24, 7));
-    Walk walk(checklist, *kolkata, draft);
+    Walk walk = Walk::of(checklist, *kolkata, draft).value();
     REQUIRE(walk.give(5, Counted{{{10, date("2026-11-24"), ""}}}, at(24, 7)).has_value());
     CHECK(walk.judged(5, at(24, 8)).outcome == Outcome::Gap);
 }
@@ -188,8 +191,9 @@ TEST_CASE("the shift checklist that comes with the program can be walked with no
 {
     const auto checklist = builtInChecklist(RoundKind::Shift);
     REQUIRE(checklist.has_value());
-    Walk walk(*checklist, TimeZone::utc(),
-        Walk::begin(*checklist, RoundKind::Shift, "unit", "AB", dayShift(), {}, at(24, 7)));
+    Walk walk = Walk::of(*checklist, TimeZone::utc(),
+        Walk::begin(*checklist, RoundKind::Shift, "unit", "AB", dayShift(), {}, at(24, 7)))
+                    .value();
     const std::size_t n = checklist->itemCount();
     CHECK(walk.open().size() == n);
     CHECK(walk.finish(at(24, 8)).outcomes == std::string(n, 'u'));
@@ -201,4 +205,28 @@ TEST_CASE("the shift checklist that comes with the program can be walked with no
     const auto back = roundFromBody(toBody(record));
     REQUIRE(back.has_value());
     CHECK(*back == record);
+}
+
+TEST_CASE("a draft that is not one of the checklist is not taken up")
+{
+    const Checklist checklist = sampleChecklist();
+    const Draft sound
+        = Walk::beginRecheck(checklist, "u", "AB", dayShift(), {}, {"s", 1}, allMet(), {0, 9}, at(24, 7));
+    REQUIRE(Walk::of(checklist, TimeZone::utc(), sound).has_value());
+    std::vector<Draft> odd(8, sound);
+    odd[0].answers.pop_back();
+    odd[1].answers.emplace_back();
+    odd[2].answeredAt.pop_back();
+    odd[3].answeredAt.emplace_back();
+    odd[4].before.pop_back();
+    odd[5].asked.push_back(10);
+    odd[6].version = 2;
+    odd[7].checklist = "another";
+    for (const Draft& draft : odd) {
+        const auto walk = Walk::of(checklist, TimeZone::utc(), draft);
+        REQUIRE_FALSE(walk.has_value());
+        CHECK(walk.error().code == ErrorCode::BadDocument);
+        CHECK(walk.error().message.find(checklist.id) != std::string::npos);
+        CHECK_FALSE(walk.error().hint.empty());
+    }
 }

@@ -2,6 +2,7 @@
 #include "ui/pages/shift/shifttext.h"
 
 #include "ui/text/verdicttext.h"
+#include "ui/text/wardtext.h"
 #include "ui/widgets/outcomemark.h"
 
 #include <algorithm>
@@ -48,6 +49,17 @@ QString ShiftText::sentence() const
     }
     if (!m_view.gaps.empty())
         parts << tr("Earlier shifts left %n gap(s) open.", nullptr, static_cast<int>(m_view.gaps.size()));
+    return parts.join(QLatin1Char(' '));
+}
+
+QString ShiftText::lost() const
+{
+    QStringList parts;
+    for (const UnreadableDraft& draft : m_view.unreadable) {
+        //: %1 a kind of round, for example "Check before a birth"
+        parts << tr("What was answered so far in \"%1\" can no longer be read; begin it anew.")
+                     .arg(WardText::roundKind(draft.kind));
+    }
     return parts.join(QLatin1Char(' '));
 }
 

@@ -19,6 +19,8 @@ public:
 
     [[nodiscard]] VerdictState state() const;
     [[nodiscard]] QString sentence() const;
+    /** What was begun and is lost, one sentence a round; empty when nothing is. */
+    [[nodiscard]] QString lost() const;
     /** What to mend first; at most `most` rows. */
     [[nodiscard]] std::vector<ActionRow> rows(std::size_t most) const;
     [[nodiscard]] std::size_t rowCount() const;

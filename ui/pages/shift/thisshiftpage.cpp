@@ -109,7 +109,9 @@ void ThisShiftPage::showFault(const Error& fault)
 void ThisShiftPage::show(const ShiftView& view)
 {
     const ShiftText text(m_ward, view);
-    m_banner->setVerdict(text.state(), text.sentence());
+    const QString lost = text.lost();
+    m_banner->setVerdict(
+        text.state(), lost.isEmpty() ? text.sentence() : text.sentence() + QLatin1Char(' ') + lost);
     const bool anything = text.rowCount() > 0;
     m_mend->setHeaders({view.standing ? tr("Mend first") : tr("Left open by earlier shifts")});
     m_mend->setRows(text.rows(shownRows));
