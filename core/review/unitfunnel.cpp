@@ -45,6 +45,14 @@ double likelihood(const stats::Funnel& funnel, DispersionModel model)
     return sum;
 }
 
+/** So much that the outermost unit on each side is pulled in wholly: it must not widen its own limits. */
+double winsoriseFor(std::size_t units)
+{
+    constexpr double usual = 0.1;
+    constexpr std::size_t fewest = 4; // with fewer the middle one alone would be left
+    return units < fewest ? usual : std::max(usual, 1.0 / static_cast<double>(units - 1));
+}
+
 DispersionChoice choose(const stats::Funnel& funnel, const DistrictOptions& options)
 {
     DispersionChoice choice{.p = funnel.pOverdispersion,
@@ -135,10 +143,13 @@ UnitFunnel unitFunnel(const DistrictHistory& history, const DistrictOptions& opt
         most = std::max(most, rows.back().n);
     }
     result.whole = shareOf(whole);
-    const auto plain = stats::funnel(rows);
+    const auto seen = std::count_if(rows.begin(), rows.end(), [](stats::Tally row) { return row.n > 0; });
+    stats::FunnelOptions wish{.target = {}, .winsorise = winsoriseFor(static_cast<std::size_t>(seen))};
+    const auto plain = stats::funnel(rows, wish);
     if (plain)
         result.dispersion = choose(*plain, options);
-    const auto funnel = plain ? stats::funnel(rows, {.target = {}, .model = result.dispersion.model}) : plain;
+    wish.model = result.dispersion.model;
+    const auto funnel = plain ? stats::funnel(rows, wish) : plain;
     if (!funnel) {
         result.why = whole.n == 0 ? CannotSay::NoData : CannotSay::NoSpread;
         for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -60,7 +60,8 @@ struct UnitFunnel
  * Units are judged by Spiegelhalter's funnel (core/stats/funnel.h). Limits are of chance alone unless the
  * chi-square test says that units spread more. Then both wider models are compared by the likelihood of the
  * winsorised z, normal with variance phi (multiplicative) or 1 + tau^2/s^2 (random effects), one parameter
- * each, and the likelier is used. A unit is told apart when its adjusted p is at or below the level.
+ * each, and the likelier is used. At least the outermost unit on each side is winsorised. A unit is told
+ * apart when its adjusted p is at or below the level.
  */
 UnitFunnel unitFunnel(const DistrictHistory& history, const DistrictOptions& options);
 

@@ -169,10 +169,15 @@ QString DistrictText::limits() const
     const QString adjusted
         = tr("Told apart: p adjusted for the number of units (Benjamini-Hochberg) at most %1.")
               .arg(m_figures.number(m_review.options.level, 2));
-    if (choice.model == stats::DispersionModel::None)
-        return tr("Limits 95% and 99.8%, exact binomial: units spread no more than chance (p %1).")
-                   .arg(m_figures.number(choice.p, 2))
-            + QLatin1Char(' ') + adjusted;
+    if (choice.model == stats::DispersionModel::None) {
+        const QString plain = choice.p > m_review.options.overdispersionLevel
+            ? tr("Limits 95% and 99.8%, exact binomial: units spread no more than chance (p %1).")
+                  .arg(m_figures.number(choice.p, 2))
+            : tr("Limits 95% and 99.8%, exact binomial: but for the outermost, units spread no more than "
+                 "chance (factor %1).")
+                  .arg(m_figures.number(choice.phi, 2));
+        return plain + QLatin1Char(' ') + adjusted;
+    }
     const QString wider = choice.model == stats::DispersionModel::Additive
         ? tr("Limits 95% and 99.8%, widened by random effects between units (standard deviation %1 points).")
               .arg(m_figures.number(100.0 * choice.tau, 1))
