@@ -25,6 +25,7 @@ struct Arguments
     bool json = false;
     bool dryRun = false;
     ReportRequest report;
+    UnitsReportRequest units;
     bool paints = false; ///< the command draws charts
 };
 
@@ -78,6 +79,15 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
     month->callback([&args, &chosen] {
         args.paints = true;
         chosen = [&args](const CommandContext& c) { return runReportMonth(c, args.report); };
+    });
+    CLI::App* units = report->add_subcommand("units", "All units compared, and which one to see first");
+    units->fallthrough();
+    units->add_option("--from", args.units.from, "The first month, for example 2026-08")->required();
+    units->add_option("--to", args.units.to, "The last month; the first one when it is left out");
+    units->add_option("--out", args.units.out, "The new file; one of that name is replaced")->required();
+    units->callback([&args, &chosen] {
+        args.paints = true;
+        chosen = [&args](const CommandContext& c) { return runReportUnits(c, args.units); };
     });
     add("paper-template", "Write an empty sheet for rounds of --unit on paper, and a guide to its columns",
         [&args](const CommandContext& c) { return runPaperTemplate(c, args.file); })

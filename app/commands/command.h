@@ -50,4 +50,14 @@ struct ReportRequest
 /** Paints, so it needs a QApplication; the platform may be offscreen. */
 int runReportMonth(const CommandContext& context, const ReportRequest& request);
 
+/** What `report units` is asked for. */
+struct UnitsReportRequest
+{
+    std::string from; ///< first month, "2026-08"
+    std::string to; ///< last month; empty: the first one
+    std::string out; ///< as of ReportRequest
+};
+/** Of all units of the database. Paints as well. */
+int runReportUnits(const CommandContext& context, const UnitsReportRequest& request);
+
 }

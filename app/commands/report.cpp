@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/command.h"
+#include "core/store/districthistory.h"
 #include "core/store/unithistory.h"
+#include "ui/report/district/districtdocument.h"
 #include "ui/report/month/monthdocument.h"
 #include "ui/report/month/monthscene.h"
 
@@ -41,6 +43,30 @@ int runReportMonth(const CommandContext& context, const ReportRequest& request)
     const TimeText times(context.language, history->zone);
     const MonthScene scene(*history, *review, context.language, times);
     const auto written = writeMonthReport(**store, scene, QString::fromStdString(request.out));
+    if (!written)
+        return complain(written.error());
+    std::printf("%s\n", request.out.c_str());
+    return Done;
+}
+
+int runReportUnits(const CommandContext& context, const UnitsReportRequest& request)
+{
+    const auto from = monthFrom(request.from);
+    const auto to = request.to.empty() ? from : monthFrom(request.to);
+    if (!from || !to || *to < *from)
+        return complain({ErrorCode::InvalidArgument,
+            "--from '" + request.from + "' --to '" + request.to + "' is no span of months",
+            "Write months as 2026-10, the earlier one first."});
+    const auto store = context.openStore(OpenMode::ReadOnly);
+    if (!store)
+        return complain(store.error());
+    const ReviewSpan span{.from = ReviewSpan::ofMonth(*from).from, .to = ReviewSpan::ofMonth(*to).to};
+    const auto history = districtHistory(**store, span, context.clock.now());
+    if (!history)
+        return complain(history.error());
+    const DistrictReview review = reviewDistrict(*history);
+    const DistrictScene scene(*history, review, context.language);
+    const auto written = writeDistrictReport(**store, scene, QString::fromStdString(request.out));
     if (!written)
         return complain(written.error());
     std::printf("%s\n", request.out.c_str());

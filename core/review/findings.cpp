@@ -325,4 +325,16 @@ std::vector<MonthFinding> findingsOf(const MonthReview& review)
     return findings;
 }
 
+std::vector<MonthFinding> questionsOf(const MonthReview& review)
+{
+    Findings findings;
+    if (review.readiness.why)
+        return findings;
+    askOfRounds(findings, review);
+    askOfReadings(findings, review);
+    askOfTimes(findings, review);
+    askOfAgreement(findings, review);
+    return findings;
+}
+
 }

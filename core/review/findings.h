@@ -102,4 +102,7 @@ inline constexpr std::size_t mostFindings = 6;
  */
 std::vector<MonthFinding> findingsOf(const MonthReview& review);
 
+/** The questions among them alone; needs items, readiness and trust of the review only. */
+std::vector<MonthFinding> questionsOf(const MonthReview& review);
+
 }

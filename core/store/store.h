@@ -228,6 +228,7 @@ public:
 
 private:
     friend class HistoryReader; // reads what a review needs in one go
+    friend class DistrictReader; // the same for all units
     struct Parts;
     class Intake;
     explicit Store(std::unique_ptr<Parts> parts);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/unithistory.h"
 
+#include "core/store/dueshifts.h"
 #include "core/store/parts.h"
 
 #include <algorithm>
@@ -31,8 +32,6 @@ std::vector<ReadingFact> readingsFrom(std::string_view text)
     return readings;
 }
 
-Date dayFrom(std::string_view text) { return need(dateFromIso(text)); }
-
 }
 
 /** Reads one unit's history, the rounds straight from their rows. */
@@ -55,7 +54,8 @@ public:
         m_history.now = now;
         readAdoptions();
         readOthers();
-        readDue();
+        m_history.due = dueShifts(*m_parts.database, m_parts.units, m_unit, m_history.zone,
+            {.from = m_history.from, .to = m_history.to}, now);
         readRounds();
         const TimeZone& zone = m_history.zone;
         m_history.gaps = m_parts.gaps.during(m_unit, zone.toInstant({.date = m_history.from}),
@@ -72,20 +72,11 @@ private:
         ChosenLimits limits;
     };
 
-    std::vector<Date> daysOf(const std::string& query)
-    {
-        std::vector<Date> days;
-        Statement row = m_parts.database->prepare(query);
-        row.bind(m_unit);
-        while (row.next())
-            days.push_back(dayFrom(row.textView(0)));
-        return days;
-    }
-
     void readAdoptions()
     {
-        for (const Date day :
-            daysOf("SELECT from_day FROM adoption WHERE unit = ? AND kind = 'shift' ORDER BY from_day")) {
+        const char* query
+            = "SELECT from_day FROM adoption WHERE unit = ? AND kind = 'shift' ORDER BY from_day";
+        for (const Date day : daysOf(*m_parts.database, query, m_unit)) {
             auto adopted = m_parts.projector.checklists().adopted(m_unit, RoundKind::Shift, day);
             m_adoptions.push_back({.from = day, .limits = std::move(adopted->limits)});
         }
@@ -101,37 +92,6 @@ private:
             if (auto list = m_parts.projector.checklists().find(adopted->checklist, adopted->version))
                 m_history.others.push_back(std::move(list));
         }
-    }
-
-    void readDue()
-    {
-        if (m_adoptions.empty())
-            return;
-        const auto patterns = daysOf("SELECT from_day FROM shift_pattern WHERE unit = ? ORDER BY from_day");
-        std::size_t next = 0;
-        std::optional<ShiftCalendar> calendar;
-        for (Date day = std::max(m_history.from, m_adoptions.front().from); day < m_history.to;
-             day = addDays(day, 1)) {
-            bool isNew = false;
-            for (; next < patterns.size() && patterns[next] <= day; ++next)
-                isNew = true;
-            if (isNew)
-                calendar.emplace(m_parts.units.pattern(m_unit, day)->pattern, m_history.zone);
-            if (calendar && !addDue(*calendar, day))
-                return;
-        }
-    }
-
-    /** False when the day has a shift that has not begun. */
-    bool addDue(const ShiftCalendar& calendar, Date day)
-    {
-        for (int i = 0; i < static_cast<int>(calendar.pattern().starts.size()); ++i) {
-            Shift shift = calendar.shift(day, i);
-            if (shift.begins > m_history.now)
-                return false;
-            m_history.due.push_back(std::move(shift));
-        }
-        return true;
     }
 
     void readRounds()

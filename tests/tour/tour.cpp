@@ -126,6 +126,7 @@ int main(int argc, char** argv)
     RoundKind shift = RoundKind::Shift;
     tour.photograph(scene, QStringLiteral("shift-not-ready"), Place::ThisShift);
     tour.photograph(scene, QStringLiteral("gaps"), Place::Gaps);
+    tour.photograph(scene, QStringLiteral("units"), Place::Units);
     tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
     tour.photograph(scene, QStringLiteral("month"), Place::Month);
     tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);

@@ -6,6 +6,7 @@
 #include "ui/pages/round/roundpage.h"
 #include "ui/pages/setup/setuppage.h"
 #include "ui/pages/shift/thisshiftpage.h"
+#include "ui/pages/units/unitspage.h"
 #include "ui/widgets/navigationrail.h"
 #include "ui/window/headerbar.h"
 
@@ -21,7 +22,7 @@ namespace {
 constexpr std::chrono::seconds tick {15}; // the shortest thing shown is a minute
 
 /** The places that are built, in the order of the rail. */
-constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Month, Place::Setup};
+constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Month, Place::Units, Place::Setup};
 
 std::string firstUnit(const Store& store, const QString& wanted)
 {
@@ -123,6 +124,8 @@ QWidget* MainWindow::makePage(Place place)
     }
     case Place::Month:
         return makeMonth();
+    case Place::Units:
+        return scrolling(new UnitsPage(m_ward));
     case Place::Setup:
         return makeSetup();
     default:

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include "core/review/districttablerow.h"
+
+namespace cradlepost {
+
+namespace {
+
+DataTable reasonTable(const DistrictReview& review)
+{
+    DataTable table{.id = "visit-reasons",
+        .columns = {textColumn("unit"), codeColumn("reason"), numberColumn("points", 1), codeColumn("items"),
+            countColumn("count"), numberColumn("hours", 0, "h"), countColumn("days"), countColumn("x"),
+            countColumn("n"), shareColumn("share"), shareColumn("low"), shareColumn("high"),
+            countColumn("beforeX"), countColumn("beforeN")}};
+    for (const VisitNeed& need : review.visits) {
+        for (const VisitReason& reason : need.reasons) {
+            Cells row{cell(review.units[need.unit].name), cell(codeName(reason.code)), cell(reason.points),
+                cell(joined(reason.items, " ")), cell(reason.count), cell(reason.hours), cell(reason.days)};
+            addShare(row, reason.share);
+            row.insert(row.end(), {cell(reason.before.tally.x), cell(reason.before.tally.n)});
+            table.rows.push_back(std::move(row));
+        }
+    }
+    return table;
+}
+
+DataTable weightTable(const VisitWeights& weights)
+{
+    DataTable table{.id = "visit-weights", .columns = {codeColumn("weight"), numberColumn("value", 1)}};
+    const std::pair<const char*, double> rows[] = {{"critical-gap", weights.criticalGap},
+        {"most-critical-gaps", weights.mostCriticalGaps}, {"critical-week", weights.criticalWeek},
+        {"most-weeks", weights.mostWeeks}, {"often-missing", weights.oftenMissing},
+        {"most-often-missing", weights.mostOftenMissing}, {"below", weights.below}, {"fell", weights.fell},
+        {"silent-week", weights.silentWeek}, {"most-silent-weeks", weights.mostSilentWeeks},
+        {"question", weights.question}, {"most-questions", weights.mostQuestions}};
+    for (const auto& [weight, value] : rows)
+        table.rows.push_back({cell(weight), cell(value)});
+    return table;
+}
+
+}
+
+void addVisitTables(std::vector<DataTable>& tables, const DistrictReview& review)
+{
+    DataTable table{.id = "visits",
+        .columns = {countColumn("place"), textColumn("unit"), numberColumn("points", 1), codeColumn("help")}};
+    std::int64_t place = 0;
+    for (const VisitNeed& need : review.visits)
+        table.rows.push_back({cell(++place), cell(review.units[need.unit].name), cell(need.points),
+            cell(codeName(need.help))});
+    tables.push_back(std::move(table));
+    tables.push_back(reasonTable(review));
+    tables.push_back(weightTable(review.options.weights));
+}
+
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/review/district.h"
+#include "ui/text/figuretext.h"
+#include "ui/text/itemnames.h"
+#include "ui/text/timetext.h"
+
+namespace cradlepost {
+
+/** What a comparison of units says, in sentences: none stronger than the finding it is made from. */
+class DistrictText
+{
+    Q_DECLARE_TR_FUNCTIONS(DistrictText)
+public:
+    /** All must outlive it. */
+    DistrictText(const Language& language, const ItemNames& names, const DistrictReview& review)
+        : m_names(names)
+        , m_review(review)
+        , m_figures(language)
+    {
+    }
+
+    /** The largest thing on the page: "See Penny Weir first". */
+    [[nodiscard]] QString answer() const;
+    /** Why: the reasons of the first unit, or how much was seen. */
+    [[nodiscard]] QString company() const;
+    [[nodiscard]] QString sentence(const DistrictFinding& finding) const;
+    /** "2 critical gaps open, the oldest for 6.7 days: Oxytocin" */
+    [[nodiscard]] QString reason(const VisitReason& reason) const;
+    /** All reasons of a unit, one after the other. */
+    [[nodiscard]] QString reasons(const VisitNeed& need) const;
+    /** Who can do most about it: "the engineer". */
+    [[nodiscard]] static QString help(VisitHelp help);
+    /** "18 items picked by lot; with 16 or more met the room passes ..." */
+    [[nodiscard]] QString sample(const VisitSample& sample) const;
+    /** How the limits were made, for the small print. */
+    [[nodiscard]] QString limits() const;
+    [[nodiscard]] QString unit(std::size_t unit) const;
+    [[nodiscard]] QString units(const std::vector<std::size_t>& units) const;
+    /** "clearly lower" */
+    [[nodiscard]] static QString band(UnitBand band);
+
+private:
+    [[nodiscard]] QString items(const std::vector<std::string>& ids) const;
+    [[nodiscard]] QString percentOf(const Share& share) const;
+    [[nodiscard]] QString standing(const DistrictFinding& finding) const;
+    [[nodiscard]] QString reporting(const DistrictFinding& finding) const;
+
+    const ItemNames& m_names;
+    const DistrictReview& m_review;
+    FigureText m_figures;
+};
+
+}
