@@ -78,6 +78,13 @@ QString FigureText::list(const QStringList& parts) const
         .arg(parts.first(parts.size() - 1).join(tr(", ", "between the parts of a list")), parts.last());
 }
 
+QString FigureText::chance(double p) const
+{
+    constexpr double least = 0.001;
+    //: a p value smaller than can be told apart
+    return p < least ? tr("below %1").arg(number(least, 3)) : number(p, 3);
+}
+
 QString FigureText::cannotSay(CannotSay why)
 {
     switch (why) {

@@ -34,6 +34,8 @@ public:
     [[nodiscard]] QString hours(double hours) const;
     /** "a, b and c" */
     [[nodiscard]] QString list(const QStringList& parts) const;
+    /** "0.013", "below 0.001" */
+    [[nodiscard]] QString chance(double p) const;
     /** Why a figure is missing, as a sentence. */
     [[nodiscard]] static QString cannotSay(CannotSay why);
 

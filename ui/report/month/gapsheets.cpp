@@ -38,7 +38,7 @@ public:
                     static_cast<int>(restore.carriedIn));
         if (restore.test)
             text += QLatin1Char(' ')
-                + tr("Severities compared: log-rank p = %1.").arg(figures.number(restore.test->p, 3));
+                + tr("Severities compared: log-rank p %1.").arg(figures.chance(restore.test->p));
         return text;
     }
 

@@ -67,7 +67,7 @@ public:
             parts.append(tr("Items met compared between shifts: chi-square widened for how rounds spread, p "
                             "= %1; spoken of "
                             "at %2 or below.")
-                             .arg(scene.figures().number(test->p, 3),
+                             .arg(scene.figures().chance(test->p),
                                  scene.figures().number(scene.review().options.strictLevel, 3)));
         return parts.join(QLatin1Char(' '));
     }
