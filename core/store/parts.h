@@ -21,6 +21,7 @@ struct Store::Parts
         , rounds(*database)
         , amendments(*database, *database)
         , ideas(*database)
+        , supplies(*database)
         , gaps(*database)
         , drafts(*database)
         , projector(*database, *database)
@@ -71,6 +72,7 @@ struct Store::Parts
     RoundTable rounds;
     AmendmentTable amendments;
     ChangeIdeaTable ideas;
+    SupplyFactTable supplies;
     GapTable gaps;
     DraftTable drafts;
     Projector projector;

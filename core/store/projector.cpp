@@ -2,6 +2,7 @@
 #include "core/store/projector.h"
 
 #include "core/checklist/reader.h"
+#include "core/ledger/canonical.h"
 #include "core/store/bodies.h"
 #include "core/store/failure.h"
 #include "core/store/recordkind.h"
@@ -36,7 +37,7 @@ const std::vector<ProjectionTable>& projectionTables()
 {
     static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
         {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"amendment", 5}, {"gap", 4},
-        {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}};
+        {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}, {"supply_fact", 6}};
     return tables;
 }
 
@@ -48,6 +49,7 @@ Projector::Projector(Database& ledger, Database& target)
     , m_rounds(target)
     , m_amendments(ledger, target)
     , m_ideas(target)
+    , m_supplies(target)
     , m_gaps(ledger, target, m_checklists)
 {
 }
@@ -132,6 +134,8 @@ void Projector::applyBody(const Record& record, const Json& body, const Origin& 
         m_gaps.take(record.unit, {.origin = origin, .what = need(gapActionFromBody(body))});
     else if (record.kind == recordkind::noteOfChange)
         m_ideas.put(record.unit, need(changeIdeaFromBody(body)), origin);
+    else if (const auto place = supplyPlaceOf(record.kind, body))
+        m_supplies.put(record.unit, *place, origin.id, canonicalText(body));
 }
 
 void Projector::applyAdoption(const Record& record, const Json& body, const Origin& origin)

@@ -13,5 +13,11 @@ inline constexpr char roundAmended[] = "round-amended";
 inline constexpr char observation[] = "observation";
 inline constexpr char gapAction[] = "gap-action";
 inline constexpr char noteOfChange[] = "note-of-change";
+inline constexpr char stock[] = "stock";
+inline constexpr char equipment[] = "equipment";
+inline constexpr char warmer[] = "warmer";
+inline constexpr char birthExpected[] = "birth-expected";
+inline constexpr char fridgeReading[] = "fridge-reading";
+inline constexpr char handover[] = "handover";
 
 }

@@ -9,6 +9,12 @@
 #include "core/round/walk.h"
 #include "core/store/chain.h"
 #include "core/store/unit.h"
+#include "core/supply/birthboard.h"
+#include "core/supply/equipmentregister.h"
+#include "core/supply/fridgereading.h"
+#include "core/supply/handover.h"
+#include "core/supply/stockbook.h"
+#include "core/supply/warmerclock.h"
 
 #include <functional>
 #include <memory>
@@ -51,6 +57,14 @@ struct Reading
     RecordId id;
     std::string item;
     std::int64_t thousandths = 0;
+};
+
+/** The handover given last, and who took it. */
+struct LastHandover
+{
+    FactId id;
+    HandoverGiven given;
+    std::optional<HandoverTaken> taken;
 };
 
 class Arrivals;
@@ -182,6 +196,39 @@ public:
         const std::string& unit, const ChangeIdea& idea, const std::string& actor);
     /** By first day. */
     Result<std::vector<ChangeIdea>> changeIdeas(const std::string& unit) const;
+
+    // Supplies and devices. What lies more than five minutes ahead of now is refused as a slip.
+    /** Sets up an item of the shelf or changes it. */
+    Result<void> describeStockItem(const std::string& unit, const StockItem& item, const std::string& actor);
+    /** All of them or none, in the order given. Each is refused as checkEntry says; NotFound: no such item. */
+    Result<void> moveStock(
+        const std::string& unit, const std::vector<StockMovement>& movements, const std::string& actor);
+    /** All of them or none. NotFound: a device that nobody added; AlreadyExists: added twice. */
+    Result<void> noteEquipment(
+        const std::string& unit, const std::vector<EquipmentEvent>& events, const std::string& actor);
+    /** NotFound when the device is no warmer of the register. */
+    Result<void> switchWarmer(const std::string& unit, const WarmerSwitch& event, const std::string& actor);
+    /** Refused for a birth that is done or cancelled, and for one to be ended that nobody expected. */
+    Result<void> noteBirth(const std::string& unit, const BirthEvent& event, const std::string& actor);
+    /** NotFound when the device is no fridge of the register. */
+    Result<void> noteFridge(const std::string& unit, const FridgeReading& reading, const std::string& actor);
+    Result<RecordId> giveHandover(
+        const std::string& unit, const HandoverGiven& given, const std::string& actor);
+    /** NotFound: it names no handover of the unit; AlreadyExists: it was taken. */
+    Result<void> takeHandover(const std::string& unit, const HandoverTaken& taken, const std::string& actor);
+
+    /** As last described, by id. */
+    Result<std::vector<StockItem>> stockItems(const std::string& unit) const;
+    /** Of one item, or of all when it is empty; in the order in which they happened within an item. */
+    Result<std::vector<Recorded<StockMovement>>> stockMovements(
+        const std::string& unit, const std::string& item = {}) const;
+    Result<StockBook> stockBook(const std::string& unit) const;
+    Result<EquipmentRegister> equipmentRegister(const std::string& unit) const;
+    Result<std::vector<WarmerRun>> warmerRuns(const std::string& unit) const;
+    Result<std::vector<BirthSpan>> birthBoard(const std::string& unit) const;
+    /** Of all fridges, at or after `since`, in order of time within a fridge. */
+    Result<std::vector<FridgeReading>> fridgeReadings(const std::string& unit, Instant since) const;
+    Result<std::optional<LastHandover>> lastHandover(const std::string& unit) const;
 
     // Exchange with other stations
     /** The station's own key, made when there is none yet. */

@@ -35,6 +35,46 @@ void amendAny(Ward& ward, const std::string& unit, const Checklist& checklist, s
     (void)ward.store->amendRound(id, corrected, "put right " + std::to_string(random() % 9), "QO");
 }
 
+/** Something of the shelves and devices; what is refused, since another came first, is no matter. */
+void supply(Ward& ward, const std::string& unit, int what, int step)
+{
+    const Instant now = ward.clock.now();
+    const std::string actor = "AB";
+    const std::string device = step % 2 == 0 ? "warmer-1" : "fridge-1";
+    switch (what) {
+    case 0:
+        (void)ward.store->describeStockItem(unit, Ward::anItem(now), actor);
+        break;
+    case 1:
+        (void)ward.store->moveStock(unit,
+            {{.item = "oxytocin", .at = now, .quantity = 1 + step, .expiry = addDays(firstDay, step)},
+                {.item = "oxytocin", .kind = MovementKind::Issue, .at = now, .quantity = 1}},
+            actor);
+        break;
+    case 2:
+        (void)ward.store->noteEquipment(unit,
+            {{.device = device,
+                .at = now - std::chrono::hours(step),
+                .deed = Added{.device = {.id = device,
+                                  .kind = step % 2 == 0 ? EquipmentKind::Warmer : EquipmentKind::Fridge,
+                                  .label = "Device"}}}},
+            actor);
+        break;
+    case 3:
+        (void)ward.store->switchWarmer(unit, {.device = "warmer-1", .at = now, .on = step % 3 == 0}, actor);
+        (void)ward.store->noteFridge(
+            unit, {.fridge = "fridge-1", .at = now, .celsius = Decimal{1000 * (step % 12)}}, actor);
+        break;
+    case 4:
+        (void)ward.store->noteBirth(
+            unit, {.birth = "b" + std::to_string(step), .at = now, .expected = now}, actor);
+        break;
+    default:
+        (void)ward.store->giveHandover(
+            unit, {.what = {.shift = "day", .date = firstDay}, .by = actor, .at = now}, actor);
+    }
+}
+
 /** Three stations work on two units: same shifts, late and amended rounds, clocks set back, rival set-ups. */
 Chains aDistrict(Ward& ward, unsigned seed)
 {
@@ -46,7 +86,7 @@ Chains aDistrict(Ward& ward, unsigned seed)
         ward.clock.advance(std::chrono::minutes(oneOf(10) == 0 ? -3000 : oneOf(600)));
         const std::string unit = oneOf(2) == 0 ? ward.unit : "alder-fen";
         const auto open = must(ward.store->openGaps(unit));
-        switch (oneOf(12)) {
+        switch (oneOf(15)) {
         case 0:
             must(ward.store->describeUnit(
                 {.id = unit, .name = "Name " + std::to_string(step), .zone = "UTC", .level = ""}, "AB"));
@@ -92,6 +132,11 @@ Chains aDistrict(Ward& ward, unsigned seed)
                     .items = {},
                     .hope = ""},
                 "QO"));
+            break;
+        case 9:
+        case 10:
+        case 11:
+            supply(ward, unit, oneOf(6), step);
             break;
         default: {
             // Mostly now, sometimes a paper round of before; the same shift twice is refused and no matter.
@@ -239,5 +284,7 @@ TEST_CASE("the random districts have amended rounds, spot checks, ideas and acti
     CHECK(counts["round-amended"] > 20);
     CHECK(counts["observation"] > 10);
     CHECK(counts["note-of-change"] > 10);
+    for (const char* kind : {"stock", "equipment", "warmer", "fridge-reading", "birth-expected", "handover"})
+        CHECK_MESSAGE(counts[kind] > 3, kind);
     CHECK(amended > 10);
 }

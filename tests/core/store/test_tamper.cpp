@@ -41,6 +41,7 @@ void liveAFortnight(Ward& ward)
     must(ward.store->noteChange(ward.unit,
         {.id = "", .title = "Check at handover", .from = firstDay, .until = {}, .items = {"item-1"}, .hope = ""},
         "QO"));
+    ward.stockUp();
     ward.clock.advance(-std::chrono::hours(5));
     must(ward.store->setPeople(ward.unit, {{.initials = "EF", .role = "midwife"}}, "AB"));
     must(ward.store->saveDraft(ward.round(20).draft()));

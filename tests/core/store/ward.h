@@ -48,6 +48,43 @@ struct Ward
         store.reset();
         store = must(Store::open(dir.file("ward.db"), clock, mode));
     }
+    /** An item with two lots, a warmer that is on, a fridge that was read, a birth expected, a handover. */
+    void stockUp()
+    {
+        using namespace std::chrono;
+        const Instant now = clock.now();
+        const Date soon = addDays(firstDay, 40);
+        must(store->describeStockItem(unit, anItem(now), "AB"));
+        must(store->moveStock(unit,
+            {{.item = "oxytocin", .at = now, .quantity = 40, .lot = "A1", .expiry = soon},
+                {.item = "oxytocin", .at = now, .quantity = 20, .lot = "B2", .expiry = addDays(soon, 90)},
+                {.item = "oxytocin", .kind = MovementKind::Issue, .at = now, .quantity = 6}},
+            "AB"));
+        for (const auto& [id, kind] :
+            {std::pair("warmer-1", EquipmentKind::Warmer), std::pair("fridge-1", EquipmentKind::Fridge)})
+            must(store->noteEquipment(unit,
+                {{.device = id,
+                    .at = now,
+                    .deed = Added{.device = {.id = id, .kind = kind, .label = id, .serviceDays = 180}}}},
+                "AB"));
+        must(store->switchWarmer(unit, {.device = "warmer-1", .at = now, .on = true}, "AB"));
+        must(store->noteFridge(unit, {.fridge = "fridge-1", .at = now, .celsius = Decimal{4500}}, "AB"));
+        must(store->noteBirth(
+            unit, {.birth = "b1", .at = now, .expected = now + hours(2), .babies = 2}, "AB"));
+        must(store->giveHandover(
+            unit, {.what = {.shift = "day", .date = firstDay}, .by = "AB", .at = now}, "AB"));
+    }
+    [[nodiscard]] static StockItem anItem(Instant at)
+    {
+        return {.id = "oxytocin",
+            .name = "Oxytocin ampoules",
+            .at = at,
+            .levels = {.par = 80, .minimum = 30, .emergency = 10},
+            .expires = true,
+            .packSize = 10,
+            .perBirth = Decimal{1000},
+            .serves = {"item-1"}};
+    }
     [[nodiscard]] std::string fault() const { return textOf(store->verify()); }
 
     const std::string unit = "sorrel-hill";

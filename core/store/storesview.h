@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/shiftview.h"
+#include "core/supply/bookagainstround.h"
+#include "core/supply/coldchain.h"
+#include "core/supply/instrumentcheck.h"
+#include "core/supply/rundown.h"
+#include "core/supply/stockcover.h"
+#include "core/supply/stockdays.h"
+
+namespace cradlepost {
+
+/** Settings of the site. */
+struct StoresRules
+{
+    double service = 0.95; ///< chance of no stock-out until the delivery that an order aims at
+    int lookBack = 90; ///< days of use that the need is taken from
+    int deliveryEvery = 30; ///< days between deliveries of an item that came in on fewer than three days
+    int fridgeDays = 30; ///< days of excursions that are shown
+};
+
+/** One item of the shelf now. */
+struct ShelfRow
+{
+    StockItem item;
+    ItemBook book;
+    std::int64_t usable = 0;
+    StockStatus status = StockStatus::AtPar;
+    Expiring expiring;
+    Date nextDelivery; ///< after today, reckoned from the days on which it came in
+    std::optional<double> perDay; ///< pieces, over the days that did not end empty; none without any day
+    std::optional<Cover> cover; ///< none while nothing is used
+    std::optional<double> lasts; ///< chance that it is enough until the next delivery
+    std::int64_t order = 0; ///< pieces to order now, whole packs; 0: nothing
+    RunDown runDown; ///< at perDay
+};
+
+struct KitRow
+{
+    KitPlan plan;
+    KitsPossible possible; ///< from the parts on the shelf
+};
+
+struct DeviceRow
+{
+    Equipment device;
+    EquipmentState state = EquipmentState::InUse;
+    Instant since; ///< in that state
+    std::vector<UpkeepDue> upkeep; ///< first due first
+    std::optional<InstrumentVerdict> check; ///< of a scale or thermometer, the last one
+    std::optional<std::string> spare; ///< id of what can step in; asked for what is in use or out
+};
+
+struct FridgeRow
+{
+    Equipment device;
+    std::optional<FridgeReading> last;
+    std::vector<Excursion> excursions; ///< of the last fridgeDays, in order of time
+    ColdChainVerdict verdict; ///< of the excursions that are open
+    std::optional<ReadingSlot> due;
+    int missed = 0; ///< readings left out over the last fridgeDays, from the first reading on
+};
+
+/** All that the shelves, devices and fridges of one unit say at one moment. */
+struct StoresView
+{
+    Date today;
+    int shiftsPerDay = 2;
+    std::vector<ShelfRow> shelves; ///< what needs an order first, then by cover, then by name
+    std::vector<KitRow> kits;
+    std::vector<DeviceRow> devices; ///< out for repair first, then by what is due
+    std::vector<FridgeRow> fridges;
+    std::vector<BookDifference> differences; ///< the last round of the shift against the book at that time
+};
+
+/** `shift`: the same unit at `now`. */
+Result<StoresView> storesView(
+    const Store& store, const ShiftView& shift, Instant now, const StoresRules& rules = {});
+
+}
