@@ -2,6 +2,68 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>DistrictDocument</name>
+    <message numerus="yes">
+        <source>%n unit(s)</source>
+        <translation>
+            <numerusform>%n unit</numerusform>
+            <numerusform>%n units</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>DistrictText</name>
+    <message numerus="yes">
+        <source>%1 rounds without a critical gap in %n unit(s)</source>
+        <translation>
+            <numerusform>%1 rounds without a critical gap in %n unit</numerusform>
+            <numerusform>%1 rounds without a critical gap in %n units</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No round was done in %n shift(s) due: there is nothing to compare.</source>
+        <translation>
+            <numerusform>No round was done in %n shift due: there is nothing to compare.</numerusform>
+            <numerusform>No round was done in %n shifts due: there is nothing to compare.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) cannot be told apart from the district&apos;s %1.</source>
+        <translation>
+            <numerusform>%n unit cannot be told apart from the district&apos;s %1.</numerusform>
+            <numerusform>%n units cannot be told apart from the district&apos;s %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no round for up to %n day(s) in a row.</source>
+        <translation>
+            <numerusform>%1: no round for up to %n day in a row.</numerusform>
+            <numerusform>%1: no round for up to %n days in a row.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n critical gap(s) open, the oldest for %1: %2</source>
+        <translation>
+            <numerusform>%n critical gap open, the oldest for %1: %2</numerusform>
+            <numerusform>%n critical gaps open, the oldest for %1: %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no round for %n day(s) in a row</source>
+        <translation>
+            <numerusform>no round for %n day in a row</numerusform>
+            <numerusform>no round for %n days in a row</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) about the entries</source>
+        <translation>
+            <numerusform>%n question about the entries</numerusform>
+            <numerusform>%n questions about the entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DoneSheet</name>
     <message numerus="yes">
         <source>, %n late</source>
@@ -304,6 +366,16 @@
     </message>
 </context>
 <context>
+    <name>StandingSheet</name>
+    <message numerus="yes">
+        <source>%n unit(s) stand out from the district</source>
+        <translation>
+            <numerusform>One unit stands out from the district</numerusform>
+            <numerusform>%n units stand out from the district</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TimeText</name>
     <message numerus="yes">
         <source>%n min</source>
@@ -344,6 +416,16 @@
         <translation>
             <numerusform>Agreement with %n spot check: AC1 %1</numerusform>
             <numerusform>Agreement with %n spot checks: AC1 %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>UnitSheet</name>
+    <message numerus="yes">
+        <source>Rounds with a gap, of those that looked, in per cent; a crossed cell: does not apply or nobody looked. The %n item(s) missing most by weight; all of them are in the table.</source>
+        <translation>
+            <numerusform>Rounds with a gap, of those that looked, in per cent; a crossed cell: does not apply or nobody looked. The item missing most by weight; all of them are in the table.</numerusform>
+            <numerusform>Rounds with a gap, of those that looked, in per cent; a crossed cell: does not apply or nobody looked. The %n items missing most by weight; all of them are in the table.</numerusform>
         </translation>
     </message>
 </context>
@@ -403,6 +485,30 @@
         <translation>
             <numerusform>Items met: %1 of %2 · readiness index %3, of %n section</numerusform>
             <numerusform>Items met: %1 of %2 · readiness index %3, mean of %n sections</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>VisitSheet</name>
+    <message numerus="yes">
+        <source>Whom to see first: %n unit(s) call for a visit</source>
+        <translation>
+            <numerusform>Whom to see first: one unit calls for a visit</numerusform>
+            <numerusform>Whom to see first: %n units call for a visit</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) fell silent</source>
+        <translation>
+            <numerusform>%n unit fell silent</numerusform>
+            <numerusform>%n units fell silent</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) changed more than chance explains</source>
+        <translation>
+            <numerusform>%n unit changed more than chance explains</numerusform>
+            <numerusform>%n units changed more than chance explains</numerusform>
         </translation>
     </message>
 </context>
@@ -565,6 +671,17 @@
         <translation>
             <numerusform>All %n</numerusform>
             <numerusform>All %n</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::UnitsPage</name>
+    <message numerus="yes">
+        <source>%1 · %n unit(s)</source>
+        <extracomment>%1 a month or a span of months</extracomment>
+        <translation>
+            <numerusform>%1 · %n unit</numerusform>
+            <numerusform>%1 · %n units</numerusform>
         </translation>
     </message>
 </context>

@@ -389,6 +389,162 @@
         <source>a weekday stands out</source>
         <translation>हफ़्ते का एक दिन अलग दिखता है</translation>
     </message>
+    <message>
+        <source>entries to ask about</source>
+        <translation>प्रविष्टियाँ जिनके बारे में पूछना है</translation>
+    </message>
+    <message>
+        <source>below what chance allows</source>
+        <translation>संयोग की सीमा से नीचे</translation>
+    </message>
+    <message>
+        <source>each critical gap open</source>
+        <translation>हर बाक़ी गंभीर कमी</translation>
+    </message>
+    <message>
+        <source>each week of the oldest</source>
+        <translation>सबसे पुरानी कमी का हर हफ़्ता</translation>
+    </message>
+    <message>
+        <source>limits widened by random effects: p of the test</source>
+        <translation>random effects से चौड़ी की गई सीमाएँ: जाँच का p</translation>
+    </message>
+    <message>
+        <source>limits widened by the factor of spread: p of the test</source>
+        <translation>फैलाव के गुणक से चौड़ी की गई सीमाएँ: जाँच का p</translation>
+    </message>
+    <message>
+        <source>limits of chance alone: p of the test</source>
+        <translation>केवल संयोग की सीमाएँ: जाँच का p</translation>
+    </message>
+    <message>
+        <source>factor of spread, winsorised</source>
+        <translation>फैलाव का गुणक, winsorised</translation>
+    </message>
+    <message>
+        <source>standard deviation between units</source>
+        <translation>यूनिटों के बीच मानक विचलन</translation>
+    </message>
+    <message>
+        <source>the engineer</source>
+        <translation>इंजीनियर</translation>
+    </message>
+    <message>
+        <source>funnel</source>
+        <translation>funnel</translation>
+    </message>
+    <message>
+        <source>clearly higher</source>
+        <translation>साफ़ तौर पर ऊपर</translation>
+    </message>
+    <message>
+        <source>items</source>
+        <translation>चीज़ें</translation>
+    </message>
+    <message>
+        <source>log-likelihood, random effects</source>
+        <translation>log-likelihood, random effects</translation>
+    </message>
+    <message>
+        <source>log-likelihood, factor of spread</source>
+        <translation>log-likelihood, फैलाव का गुणक</translation>
+    </message>
+    <message>
+        <source>clearly lower</source>
+        <translation>साफ़ तौर पर नीचे</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>महीने</translation>
+    </message>
+    <message>
+        <source>most critical gaps counted</source>
+        <translation>ज़्यादा से ज़्यादा गिनी गई गंभीर कमियाँ</translation>
+    </message>
+    <message>
+        <source>most items counted</source>
+        <translation>ज़्यादा से ज़्यादा गिनी गई चीज़ें</translation>
+    </message>
+    <message>
+        <source>most questions counted</source>
+        <translation>ज़्यादा से ज़्यादा गिने गए सवाल</translation>
+    </message>
+    <message>
+        <source>most silent weeks counted</source>
+        <translation>ज़्यादा से ज़्यादा गिने गए बिना रिपोर्ट के हफ़्ते</translation>
+    </message>
+    <message>
+        <source>most weeks counted</source>
+        <translation>ज़्यादा से ज़्यादा गिने गए हफ़्ते</translation>
+    </message>
+    <message>
+        <source>nobody first</source>
+        <translation>कोई पहले नहीं</translation>
+    </message>
+    <message>
+        <source>not to be told apart</source>
+        <translation>फ़र्क़ संयोग से ज़्यादा नहीं</translation>
+    </message>
+    <message>
+        <source>often missing</source>
+        <translation>अक्सर कमी</translation>
+    </message>
+    <message>
+        <source>each question</source>
+        <translation>हर सवाल</translation>
+    </message>
+    <message>
+        <source>questions about the entries</source>
+        <translation>प्रविष्टियों के बारे में सवाल</translation>
+    </message>
+    <message>
+        <source>reporting</source>
+        <translation>रिपोर्टिंग</translation>
+    </message>
+    <message>
+        <source>a good room fails</source>
+        <translation>अच्छा कमरा असफल</translation>
+    </message>
+    <message>
+        <source>items that must be met</source>
+        <translation>चीज़ें जो ठीक होनी चाहिए</translation>
+    </message>
+    <message>
+        <source>a poor room passes</source>
+        <translation>ख़राब कमरा सफल</translation>
+    </message>
+    <message>
+        <source>items to look at on a visit</source>
+        <translation>दौरे पर देखने की चीज़ें</translation>
+    </message>
+    <message>
+        <source>see first</source>
+        <translation>पहले देखें</translation>
+    </message>
+    <message>
+        <source>side by side</source>
+        <translation>साथ-साथ</translation>
+    </message>
+    <message>
+        <source>silent</source>
+        <translation>रिपोर्ट नहीं आ रही</translation>
+    </message>
+    <message>
+        <source>each silent week</source>
+        <translation>बिना रिपोर्ट का हर हफ़्ता</translation>
+    </message>
+    <message>
+        <source>the supervisor</source>
+        <translation>सुपरवाइज़र</translation>
+    </message>
+    <message>
+        <source>supplies</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>visits</source>
+        <translation>दौरे</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonSheet</name>
@@ -469,6 +625,225 @@
         <source>%1, week of %2: %3</source>
         <extracomment>%1 &quot;Nights&quot;, %2 a day, %3 &quot;81% (408 of 504)&quot;</extracomment>
         <translation>%1, %2 वाला हफ़्ता: %3</translation>
+    </message>
+</context>
+<context>
+    <name>DistrictDocument</name>
+    <message>
+        <source>Labour wards of a district</source>
+        <translation>ज़िले के लेबर रूम</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s)</source>
+        <translation>
+            <numerusform>%n यूनिट</numerusform>
+            <numerusform>%n यूनिटें</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The figures</source>
+        <translation>आँकड़े</translation>
+    </message>
+    <message>
+        <source>A round that was not done is no data, never 0%. A shift counts as without a critical gap when its round found none and left nothing critical unchecked.</source>
+        <translation>जो राउंड नहीं हुआ उसका कोई आँकड़ा नहीं है, वह कभी 0% नहीं है। शिफ्ट तब बिना गंभीर कमी के गिनी जाती है जब उसके राउंड में कोई गंभीर कमी न मिली हो और कोई अति ज़रूरी चीज़ बिना जाँच के न छूटी हो।</translation>
+    </message>
+    <message>
+        <source>Funnel: D. J. Spiegelhalter (2005). %1</source>
+        <translation>Funnel: D. J. Spiegelhalter (2005)। %1</translation>
+    </message>
+    <message>
+        <source>Against units of the same level and against the span before: Newcombe&apos;s hybrid score limits, widened for rounds that are alike from shift to shift. By shift of the day: indirect standardisation; a ratio compares a unit with the district, not with another unit.</source>
+        <translation>उसी स्तर की यूनिटों और पिछली अवधि से तुलना: Newcombe की hybrid score सीमाएँ, जो एक-दूसरे जैसे राउंडों के लिए चौड़ी की गई हैं। दिन की शिफ्ट के हिसाब से: indirect standardisation; अनुपात यूनिट की तुलना ज़िले से करता है, किसी दूसरी यूनिट से नहीं।</translation>
+    </message>
+    <message>
+        <source>Visits: points as shown; they order visits and rank nobody. Questions about the entries are reasons to ask, never a proof.</source>
+        <translation>दौरे: अंक जैसे दिखाए गए हैं; वे दौरों का क्रम बताते हैं, किसी को दर्जा नहीं देते। प्रविष्टियों के बारे में सवाल पूछने की वजह हैं, कभी सबूत नहीं।</translation>
+    </message>
+</context>
+<context>
+    <name>DistrictScene</name>
+    <message>
+        <source>%1 to %2</source>
+        <extracomment>a span of months</extracomment>
+        <translation>%1 से %2</translation>
+    </message>
+</context>
+<context>
+    <name>DistrictText</name>
+    <message>
+        <source>See %1 first</source>
+        <translation>पहले %1 देखें</translation>
+    </message>
+    <message>
+        <source>No unit needs you more than the others</source>
+        <translation>किसी यूनिट को दूसरों से ज़्यादा आपकी ज़रूरत नहीं</translation>
+    </message>
+    <message>
+        <source>No rounds</source>
+        <translation>कोई राउंड नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 rounds without a critical gap in %n unit(s)</source>
+        <translation>
+            <numerusform>%n यूनिट में बिना गंभीर कमी के राउंड: %1</numerusform>
+            <numerusform>%n यूनिटों में बिना गंभीर कमी के राउंड: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>See %1 first; most of it is for %2.</source>
+        <translation>पहले %1 देखें; ज़्यादातर काम %2 के लिए है।</translation>
+    </message>
+    <message>
+        <source>Nothing found calls for a visit before the others.</source>
+        <translation>ऐसा कुछ नहीं मिला जिसके लिए किसी का दौरा पहले करना पड़े।</translation>
+    </message>
+    <message numerus="yes">
+        <source>No round was done in %n shift(s) due: there is nothing to compare.</source>
+        <translation>
+            <numerusform>%n तय शिफ्ट में कोई राउंड नहीं हुआ: तुलना के लिए कुछ नहीं है।</numerusform>
+            <numerusform>%n तय शिफ्टों में कोई राउंड नहीं हुआ: तुलना के लिए कुछ नहीं है।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 fell more than chance explains: %2 of shifts without a critical gap, before it %3.</source>
+        <translation>%1: संयोग से ज़्यादा गिरावट: बिना गंभीर कमी की शिफ्टें %2, इससे पहले %3।</translation>
+    </message>
+    <message>
+        <source>%1 rose more than chance explains: %2 of shifts without a critical gap, before it %3.</source>
+        <translation>%1: संयोग से ज़्यादा बढ़ोतरी: बिना गंभीर कमी की शिफ्टें %2, इससे पहले %3।</translation>
+    </message>
+    <message>
+        <source>%1 is often missing in %2: %3 rounds of all units.</source>
+        <translation>%2 में %1 की अक्सर कमी: सभी यूनिटों के %3 राउंड।</translation>
+    </message>
+    <message>
+        <source>%1: below what chance allows around the district&apos;s %2.</source>
+        <translation>%1: ज़िले के %2 के आसपास संयोग की सीमा से नीचे।</translation>
+    </message>
+    <message>
+        <source>%1: above what chance allows around the district&apos;s %2.</source>
+        <translation>%1: ज़िले के %2 के आसपास संयोग की सीमा से ऊपर।</translation>
+    </message>
+    <message>
+        <source>%1: too few rounds to say how ready (%2).</source>
+        <translation>%1: तैयारी बताने के लिए राउंड बहुत कम हैं (%2)।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) cannot be told apart from the district&apos;s %1.</source>
+        <translation>
+            <numerusform>%n यूनिट का ज़िले के %1 से फ़र्क़ संयोग से ज़्यादा नहीं।</numerusform>
+            <numerusform>%n यूनिटों का ज़िले के %1 से फ़र्क़ संयोग से ज़्यादा नहीं।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: no round for up to %n day(s) in a row.</source>
+        <translation>
+            <numerusform>%1: लगातार %n दिन तक कोई राउंड नहीं।</numerusform>
+            <numerusform>%1: लगातार %n दिनों तक कोई राउंड नहीं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: rounds missing, %2 done at the first.</source>
+        <translation>%1: राउंड नहीं हुए, पहली में %2 हुए।</translation>
+    </message>
+    <message>
+        <source>%1: rounds recorded late, %2 at the first: ask what stands in the way.</source>
+        <translation>%1: राउंड देर से दर्ज, पहली में %2: पूछें कि क्या रुकावट है।</translation>
+    </message>
+    <message>
+        <source>%1: the entries raise questions. Ask how rounds are walked.</source>
+        <translation>%1: प्रविष्टियों पर सवाल उठते हैं। पूछें कि राउंड कैसे किए जाते हैं।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n critical gap(s) open, the oldest for %1: %2</source>
+        <translation>
+            <numerusform>%n गंभीर कमी बाक़ी, सबसे पुरानी %1 से: %2</numerusform>
+            <numerusform>%n गंभीर कमियाँ बाक़ी, सबसे पुरानी %1 से: %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 missing in %2 rounds</source>
+        <translation>%2 राउंड में %1 की कमी</translation>
+    </message>
+    <message>
+        <source>below what chance allows: %1 rounds without a critical gap</source>
+        <translation>संयोग की सीमा से नीचे: बिना गंभीर कमी के राउंड %1</translation>
+    </message>
+    <message>
+        <source>fell from %1 to %2</source>
+        <translation>%1 से गिरकर %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>no round for %n day(s) in a row</source>
+        <translation>
+            <numerusform>लगातार %n दिन कोई राउंड नहीं</numerusform>
+            <numerusform>लगातार %n दिन कोई राउंड नहीं</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n question(s) about the entries</source>
+        <translation>
+            <numerusform>प्रविष्टियों के बारे में %n सवाल</numerusform>
+            <numerusform>प्रविष्टियों के बारे में %n सवाल</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between reasons</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>supplies</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>the engineer</source>
+        <translation>इंजीनियर</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>आप</translation>
+    </message>
+    <message>
+        <source>On each visit look at %1 of %2 items, picked by lot: with %3 or more met the room passes. A room with %4 met fails in %5 of visits, one with %6 passes in %7.</source>
+        <translation>हर दौरे पर %2 में से %1 चीज़ें लॉटरी से चुनकर देखें: %3 या ज़्यादा ठीक हों तो कमरा सफल है। जिस कमरे में %4 ठीक हैं वह %5 दौरों में असफल होता है, जिसमें %6 ठीक हैं वह %7 में सफल।</translation>
+    </message>
+    <message>
+        <source>Told apart: p adjusted for the number of units (Benjamini-Hochberg) at most %1.</source>
+        <translation>अलग तब माना गया जब यूनिटों की संख्या के हिसाब से ठीक किया गया p (Benjamini-Hochberg) ज़्यादा से ज़्यादा %1 हो।</translation>
+    </message>
+    <message>
+        <source>Limits 95% and 99.8%, exact binomial: units spread no more than chance (p %1).</source>
+        <translation>सीमाएँ 95% और 99.8%, exact binomial: यूनिटें संयोग से ज़्यादा नहीं फैलतीं (p %1)।</translation>
+    </message>
+    <message>
+        <source>Limits 95% and 99.8%, exact binomial: but for the outermost, units spread no more than chance (factor %1).</source>
+        <translation>सीमाएँ 95% और 99.8%, exact binomial: सबसे बाहरी को छोड़कर यूनिटें संयोग से ज़्यादा नहीं फैलतीं (गुणक %1)।</translation>
+    </message>
+    <message>
+        <source>Limits 95% and 99.8%, widened by random effects between units (standard deviation %1 points).</source>
+        <translation>सीमाएँ 95% और 99.8%, यूनिटों के बीच random effects से चौड़ी की गईं (मानक विचलन %1 अंक)।</translation>
+    </message>
+    <message>
+        <source>Limits 95% and 99.8%, widened by the factor of spread %1, from winsorised z.</source>
+        <translation>सीमाएँ 95% और 99.8%, winsorised z के फैलाव के गुणक %1 से चौड़ी की गईं।</translation>
+    </message>
+    <message>
+        <source>Units spread more than chance; the likelier of the two ways of widening was taken.</source>
+        <translation>यूनिटें संयोग से ज़्यादा फैलती हैं; चौड़ा करने के दो तरीक़ों में से ज़्यादा संभावित लिया गया।</translation>
+    </message>
+    <message>
+        <source>Clearly lower</source>
+        <translation>साफ़ तौर पर नीचे</translation>
+    </message>
+    <message>
+        <source>Clearly higher</source>
+        <translation>साफ़ तौर पर ऊपर</translation>
+    </message>
+    <message>
+        <source>Not to be told apart</source>
+        <translation>फ़र्क़ संयोग से ज़्यादा नहीं</translation>
     </message>
 </context>
 <context>
@@ -673,6 +1048,11 @@
         <source>Does not apply here.</source>
         <translation>यहाँ लागू नहीं है।</translation>
     </message>
+    <message>
+        <source>below %1</source>
+        <extracomment>a p value smaller than can be told apart</extracomment>
+        <translation>%1 से कम</translation>
+    </message>
 </context>
 <context>
     <name>GapSheet</name>
@@ -698,10 +1078,6 @@
             <numerusform>अवधि से पहले की %n बाक़ी कमी शामिल नहीं है।</numerusform>
             <numerusform>अवधि से पहले की %n बाक़ी कमियाँ शामिल नहीं हैं।</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Severities compared: log-rank p = %1.</source>
-        <translation>गंभीरता के स्तरों की तुलना: log-rank p = %1।</translation>
     </message>
     <message>
         <source>%1: %2 still open after %3</source>
@@ -792,6 +1168,10 @@
     <message>
         <source>%1: available %2 of the time</source>
         <translation>%1: %2 समय चालू</translation>
+    </message>
+    <message>
+        <source>Severities compared: log-rank p %1.</source>
+        <translation>गंभीरताओं की तुलना: log-rank p %1।</translation>
     </message>
 </context>
 <context>
@@ -1768,6 +2148,50 @@
     </message>
 </context>
 <context>
+    <name>StandingSheet</name>
+    <message>
+        <source>No unit stands out from the district</source>
+        <translation>कोई यूनिट ज़िले से अलग नहीं दिखती</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) stand out from the district</source>
+        <translation>
+            <numerusform>ज़िले के मुक़ाबले %n यूनिट में फ़र्क़ संयोग से ज़्यादा</numerusform>
+            <numerusform>ज़िले के मुक़ाबले %n यूनिटों में फ़र्क़ संयोग से ज़्यादा</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>95%</source>
+        <comment>limits of a funnel</comment>
+        <translation>95%</translation>
+    </message>
+    <message>
+        <source>99.8%</source>
+        <comment>limits of a funnel</comment>
+        <translation>99.8%</translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation>राउंड</translation>
+    </message>
+    <message>
+        <source>shifts without a critical gap</source>
+        <translation>शिफ्टें बिना गंभीर कमी के</translation>
+    </message>
+    <message>
+        <source>Units side by side</source>
+        <translation>यूनिटें साथ-साथ</translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap, of rounds done, with 95% limits (Wilson). Within a band the order is the alphabet&apos;s: it ranks nobody.</source>
+        <translation>जितने राउंड हुए, उनमें से बिना गंभीर कमी वाली शिफ्टें, 95% सीमाओं के साथ (Wilson)। हर समूह के भीतर क्रम वर्णमाला का है: इससे किसी की रैंकिंग नहीं होती।</translation>
+    </message>
+    <message>
+        <source>district %1</source>
+        <translation>ज़िला %1</translation>
+    </message>
+</context>
+<context>
     <name>TableText</name>
     <message>
         <source>Summary</source>
@@ -2341,6 +2765,198 @@
         <source>no</source>
         <translation>नहीं</translation>
     </message>
+    <message>
+        <source>Findings of the district</source>
+        <translation>ज़िले में क्या मिला</translation>
+    </message>
+    <message>
+        <source>Summary of the district</source>
+        <translation>ज़िले का सार</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>दौरे</translation>
+    </message>
+    <message>
+        <source>Why a visit</source>
+        <translation>दौरा क्यों</translation>
+    </message>
+    <message>
+        <source>Weights of visits, in points</source>
+        <translation>दौरों के वज़न, अंकों में</translation>
+    </message>
+    <message>
+        <source>Units side by side</source>
+        <translation>यूनिटें साथ-साथ</translation>
+    </message>
+    <message>
+        <source>Limits of the funnel</source>
+        <translation>funnel चार्ट की सीमाएँ</translation>
+    </message>
+    <message>
+        <source>Units within their level</source>
+        <translation>यूनिटें, अपने स्तर की यूनिटों के बीच</translation>
+    </message>
+    <message>
+        <source>Critical gaps against what the shifts worked lead to expect</source>
+        <translation>गंभीर कमियाँ, हुई शिफ्टों के हिसाब से अपेक्षित के मुक़ाबले</translation>
+    </message>
+    <message>
+        <source>Units against the span before</source>
+        <translation>यूनिटें, पिछली अवधि के मुक़ाबले</translation>
+    </message>
+    <message>
+        <source>Units by month</source>
+        <translation>महीने के हिसाब से यूनिटें</translation>
+    </message>
+    <message>
+        <source>Items by unit</source>
+        <translation>यूनिट के हिसाब से चीज़ें</translation>
+    </message>
+    <message>
+        <source>Reporting by unit</source>
+        <translation>यूनिट के हिसाब से रिपोर्टिंग</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>बाद में</translation>
+    </message>
+    <message>
+        <source>Against the district</source>
+        <translation>ज़िले के मुक़ाबले</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>पहले</translation>
+    </message>
+    <message>
+        <source>Days in a row</source>
+        <translation>लगातार दिन</translation>
+    </message>
+    <message>
+        <source>Difference: upper limit</source>
+        <translation>फ़र्क़: ऊपरी सीमा</translation>
+    </message>
+    <message>
+        <source>Difference: lower limit</source>
+        <translation>फ़र्क़: निचली सीमा</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>अपेक्षित</translation>
+    </message>
+    <message>
+        <source>Too few rounds</source>
+        <translation>राउंड बहुत कम</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>किसके लिए</translation>
+    </message>
+    <message>
+        <source>95%, upper</source>
+        <translation>95%, ऊपरी</translation>
+    </message>
+    <message>
+        <source>95%, lower</source>
+        <translation>95%, निचली</translation>
+    </message>
+    <message>
+        <source>Last round</source>
+        <translation>आख़िरी राउंड</translation>
+    </message>
+    <message>
+        <source>Late</source>
+        <translation>देर से</translation>
+    </message>
+    <message>
+        <source>Late, share</source>
+        <translation>देर से, हिस्सा</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>स्तर</translation>
+    </message>
+    <message>
+        <source>Longest silence, days</source>
+        <translation>सबसे लंबे समय तक रिपोर्ट नहीं, दिन</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>महीना</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>देखी गईं</translation>
+    </message>
+    <message>
+        <source>Others: of</source>
+        <translation>अन्य यूनिटें: कुल</translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation>अन्य यूनिटें</translation>
+    </message>
+    <message>
+        <source>99.8%, upper</source>
+        <translation>99.8%, ऊपरी</translation>
+    </message>
+    <message>
+        <source>99.8%, lower</source>
+        <translation>99.8%, निचली</translation>
+    </message>
+    <message>
+        <source>From paper</source>
+        <translation>काग़ज़ से</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>क्र.</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>अंक</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>सवाल</translation>
+    </message>
+    <message>
+        <source>Seen to expected</source>
+        <translation>देखी गईं / अपेक्षित</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>वजह</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>राउंड</translation>
+    </message>
+    <message>
+        <source>Silent</source>
+        <translation>रिपोर्ट नहीं आ रही</translation>
+    </message>
+    <message>
+        <source>Days since the last round</source>
+        <translation>आख़िरी राउंड के बाद के दिन</translation>
+    </message>
+    <message>
+        <source>On screen</source>
+        <translation>स्क्रीन पर</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>यूनिटें</translation>
+    </message>
+    <message>
+        <source>Before: from</source>
+        <translation>पहले: कब से</translation>
+    </message>
+    <message>
+        <source>After: to</source>
+        <translation>बाद: कब तक</translation>
+    </message>
 </context>
 <context>
     <name>TimeText</name>
@@ -2452,6 +3068,48 @@
     </message>
 </context>
 <context>
+    <name>UnitSheet</name>
+    <message>
+        <source>Each unit over the year</source>
+        <translation>साल भर में हर यूनिट</translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap, month by month, all on one scale; a break: no rounds. The line is the district&apos;s share now.</source>
+        <translation>बिना गंभीर कमी वाली शिफ्टें, महीने-दर-महीने, सब एक ही पैमाने पर; बीच में ख़ाली जगह: राउंड नहीं हुए। सीधी रेखा ज़िले का अभी का हिस्सा दिखाती है।</translation>
+    </message>
+    <message>
+        <source>shifts without a critical gap</source>
+        <translation>शिफ्टें बिना गंभीर कमी के</translation>
+    </message>
+    <message>
+        <source>What is missing where</source>
+        <translation>कहाँ क्या कमी है</translation>
+    </message>
+    <message numerus="yes">
+        <source>Rounds with a gap, of those that looked, in per cent; a crossed cell: does not apply or nobody looked. The %n item(s) missing most by weight; all of them are in the table.</source>
+        <translation>
+            <numerusform>जितने राउंड में चीज़ देखी गई, उनमें से कमी वाले राउंड, प्रतिशत में; क्रॉस वाला ख़ाना: लागू नहीं या देखी नहीं गई। यहाँ वज़न के हिसाब से सबसे ज़्यादा कमी वाली %n चीज़ है; सभी चीज़ें तालिका में हैं।</numerusform>
+            <numerusform>जितने राउंड में चीज़ देखी गई, उनमें से कमी वाले राउंड, प्रतिशत में; क्रॉस वाला ख़ाना: लागू नहीं या देखी नहीं गई। यहाँ वज़न के हिसाब से सबसे ज़्यादा कमी वाली %n चीज़ें हैं; सभी चीज़ें तालिका में हैं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>share of rounds with a gap</source>
+        <translation>कमी वाले राउंड का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>चीज़</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>यूनिट</translation>
+    </message>
+    <message>
+        <source>%1, %2: missing in %3 rounds</source>
+        <translation>%1, %2, कमी वाले राउंड: %3</translation>
+    </message>
+</context>
+<context>
     <name>VerdictText</name>
     <message>
         <source>%1: %2</source>
@@ -2522,6 +3180,80 @@
         <source>**%1**.</source>
         <extracomment>the worst of what is missing, as a sentence of its own; the stars set it in bold</extracomment>
         <translation>**%1**।</translation>
+    </message>
+</context>
+<context>
+    <name>VisitSheet</name>
+    <message>
+        <source>No unit calls for a visit before the others</source>
+        <translation>किसी यूनिट में दूसरों से पहले दौरे की ज़रूरत नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>Whom to see first: %n unit(s) call for a visit</source>
+        <translation>
+            <numerusform>पहले कहाँ जाएँ: %n यूनिट में दौरे की ज़रूरत</numerusform>
+            <numerusform>पहले कहाँ जाएँ: %n यूनिटों में दौरे की ज़रूरत</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing found calls for a visit before the others.</source>
+        <translation>ऐसा कुछ नहीं मिला जिसके लिए किसी यूनिट का दौरा दूसरों से पहले करना पड़े।</translation>
+    </message>
+    <message>
+        <source>Points (our own weights): critical gap %1, each week of the oldest %2, critical item often missing %3, below the district %4, fell %5, each silent week %6, question about the entries %7. An order of visits, no ranking.</source>
+        <translation>अंक (वज़न हमारे अपने हैं): गंभीर कमी %1, सबसे पुरानी कमी का हर हफ़्ता %2, अति ज़रूरी चीज़ में अक्सर कमी %3, ज़िले से नीचे %4, गिरावट %5, बिना रिपोर्ट का हर हफ़्ता %6, एंट्री को लेकर सवाल %7। यह दौरों का क्रम है, रैंकिंग नहीं।</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 a unit, %2 the reasons for a visit</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 points · %2</source>
+        <extracomment>%1 points of a visit&apos;s need, %2 whom it is for</extracomment>
+        <translation>%1 अंक · %2</translation>
+    </message>
+    <message>
+        <source>Every unit reports</source>
+        <translation>हर यूनिट से रिपोर्ट आ रही है</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) fell silent</source>
+        <translation>
+            <numerusform>%n यूनिट से रिपोर्ट आनी बंद हुई</numerusform>
+            <numerusform>%n यूनिटों से रिपोर्ट आनी बंद हुई</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rounds done of those due, with 95% limits (Wilson). Late, from paper, amended, days of silence and questions about the entries: in the table.</source>
+        <translation>तय राउंड में से हुए, 95% सीमाओं के साथ (Wilson)। देर से हुए, काग़ज़ से दर्ज, सुधारे गए, बिना रिपोर्ट के दिन और एंट्री को लेकर सवाल: तालिका में।</translation>
+    </message>
+    <message>
+        <source>Rounds done of those due</source>
+        <translation>तय राउंड में से हुए</translation>
+    </message>
+    <message>
+        <source>No unit changed more than chance explains</source>
+        <translation>किसी यूनिट में संयोग से ज़्यादा बदलाव नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n unit(s) changed more than chance explains</source>
+        <translation>
+            <numerusform>%n यूनिट में संयोग से ज़्यादा बदलाव</numerusform>
+            <numerusform>%n यूनिटों में संयोग से ज़्यादा बदलाव</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Shifts without a critical gap in the span before and now. Told as a change: pooled test, widened for rounds that are alike, p adjusted for the number of units (Benjamini-Hochberg); differences with Newcombe&apos;s limits in the table.</source>
+        <translation>बिना गंभीर कमी वाली शिफ्टें, पिछली अवधि में और अब। बदलाव इससे तय होता है: pooled टेस्ट, एक जैसे राउंडों के हिसाब से चौड़ा किया गया, p यूनिटों की गिनती के लिए समायोजित (Benjamini-Hochberg); फ़र्क़ Newcombe की सीमाओं के साथ तालिका में हैं।</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>पहले</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>अब</translation>
     </message>
 </context>
 <context>
@@ -3799,6 +4531,45 @@
     <message>
         <source>%1 %2 The answers are held here and kept with the next one.</source>
         <translation>%1 %2 जवाब यहाँ हैं, अगले जवाब के साथ सेव होंगे।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::UnitsPage</name>
+    <message>
+        <source>Month before</source>
+        <translation>पिछला महीना</translation>
+    </message>
+    <message>
+        <source>Month after</source>
+        <translation>अगला महीना</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>तीन महीने</translation>
+    </message>
+    <message>
+        <source>Report…</source>
+        <translation>रिपोर्ट…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n unit(s)</source>
+        <extracomment>%1 a month or a span of months</extracomment>
+        <translation>
+            <numerusform>%1 · %n यूनिट</numerusform>
+            <numerusform>%1 · %n यूनिटें</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>रिपोर्ट</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;वेब पेज (*.html);;स्प्रेडशीट (*.xlsx);;CSV (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Report written: %1</source>
+        <translation>रिपोर्ट सहेजी गई: %1</translation>
     </message>
 </context>
 <context>
