@@ -1682,9 +1682,9 @@
         <translation>जितने राउंड हुए, उनमें से बिना गंभीर कमी वाली शिफ्टें, 95% सीमाओं के साथ (Wilson)।</translation>
     </message>
     <message>
-        <source>Items met compared between shifts: chi-square widened for how rounds spread, p = %1; spoken of at %2 or below.</source>
+        <source>Items met compared between shifts: chi-square widened for how rounds spread, p %1; spoken of at %2 or below.</source>
         <extracomment>%1 and %2 numbers</extracomment>
-        <translation>शिफ्टों में ठीक चीज़ों की तुलना: chi-square, राउंडों के बिखराव के हिसाब से समायोजित, p = %1; फ़र्क़ तभी बताया जाता है जब p %2 या उससे कम हो।</translation>
+        <translation>शिफ्टों में ठीक चीज़ों की तुलना: chi-square, राउंडों के बिखराव के हिसाब से समायोजित, p %1; फ़र्क़ तभी बताया जाता है जब p %2 या उससे कम हो।</translation>
     </message>
     <message>
         <source>By shift</source>

@@ -26,11 +26,12 @@ double unmetBySum(Demand demand, std::int64_t stock, double firstTerm)
     // P(N = i + 1) = P(N = i) (i + shift) scale/(i + 1).
     const double shift = demand.size.value_or(0);
     const double scale = demand.size ? demand.mean / (*demand.size + demand.mean) : demand.mean;
-    const double last = static_cast<double>(stock) + 1e6;
+    constexpr double most = 1e6;
     double term = firstTerm;
     double sum = 0;
-    double beyond = 1; // i - stock
-    for (double i = static_cast<double>(stock) + 1; i < last; ++i, ++beyond) {
+    // Counted by i - stock: a stock near 2^53 does not grow by 1. A tail that is 0 at its start stays so.
+    for (double beyond = 1; beyond < most && term > 0; ++beyond) {
+        const double i = static_cast<double>(stock) + beyond;
         const double part = beyond * term;
         sum += part;
         const double ratio = (demand.size ? i + shift : 1) * scale / (i + 1);

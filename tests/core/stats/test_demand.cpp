@@ -224,3 +224,13 @@ TEST_CASE("the stated service is what simulation gives")
     CHECK(static_cast<double>(served) / rounds
         == doctest::Approx(outlook({.mean = 6, .size = {}}, stock)->atMost).epsilon(0.01));
 }
+
+TEST_CASE("a stock as large as can be counted is certain to last, at once")
+{
+    for (const std::optional<double> size : {std::optional<double>(), std::optional<double>(1.0)}) {
+        const auto far = outlook({.mean = 1, .size = size}, std::int64_t{1} << 53);
+        REQUIRE(far);
+        CHECK(far->stockOut == 0);
+        CHECK(far->unmet == 0);
+    }
+}

@@ -64,9 +64,8 @@ public:
         const auto& test = scene.review().byShift.test;
         if (test)
             //: %1 and %2 numbers
-            parts.append(tr("Items met compared between shifts: chi-square widened for how rounds spread, p "
-                            "= %1; spoken of "
-                            "at %2 or below.")
+            parts.append(tr("Items met compared between shifts: chi-square widened for how rounds spread, p %1; "
+                            "spoken of at %2 or below.")
                              .arg(scene.figures().chance(test->p),
                                  scene.figures().number(scene.review().options.strictLevel, 3)));
         return parts.join(QLatin1Char(' '));
