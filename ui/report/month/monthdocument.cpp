@@ -110,7 +110,8 @@ QString madeText(const MonthScene& scene)
     return qs(toIso(scene.times().zone().toLocal(now).date)) + QLatin1Char(' ') + scene.times().clock(now);
 }
 
-/** The head of the chain that wrote last for this unit: what the report can be checked by. */
+/** The head of a chain that wrote for this unit: what the report can be checked by. Of several the last by
+ * station. */
 Result<ReportSeal> sealOf(const Store& store, const MonthScene& scene)
 {
     const auto chains = store.chains();
