@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/command.h"
 #include "app/commands/exchange.h"
+#include "app/commands/standards.h"
 #include "app/compute/command.h"
 #include "app/log.h"
 #include "app/paths.h"
@@ -129,6 +130,7 @@ int main(int argc, char** argv)
     addCommon(app, args.common);
     addCommands(app, args, command);
     addExchangeCommands(app, command);
+    addStandardsCommands(app, command);
     compute::registerComputeCommand(app, computation);
     try {
         app.parse(argc, argv);

@@ -2,5 +2,7 @@
 # shellcheck shell=bash
 # R, SciPy and statsmodels are what the statistics are checked against.
 test_packages=(doctest-dev r-base-core r-cran-survival python3-scipy python3-statsmodels
+    # Holds FHIR resources against their published schema.
+    python3-jsonschema
     # Readers of what reports are written as.
     poppler-utils python3-openpyxl)

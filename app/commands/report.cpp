@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "app/commands/command.h"
+#include "app/commands/month.h"
 #include "core/store/districthistory.h"
 #include "core/store/unithistory.h"
 #include "ui/report/district/districtdocument.h"
@@ -9,17 +10,6 @@
 #include <cstdio>
 
 namespace cradlepost {
-
-namespace {
-
-/** "2026-10" */
-std::optional<std::chrono::year_month> monthFrom(const std::string& text)
-{
-    const auto first = dateFromIso(text + "-01");
-    return first ? std::optional(first->year() / first->month()) : std::nullopt;
-}
-
-}
 
 int runReportMonth(const CommandContext& context, const ReportRequest& request)
 {
@@ -51,17 +41,13 @@ int runReportMonth(const CommandContext& context, const ReportRequest& request)
 
 int runReportUnits(const CommandContext& context, const UnitsReportRequest& request)
 {
-    const auto from = monthFrom(request.from);
-    const auto to = request.to.empty() ? from : monthFrom(request.to);
-    if (!from || !to || *to < *from)
-        return complain({ErrorCode::InvalidArgument,
-            "--from '" + request.from + "' --to '" + request.to + "' is no span of months",
-            "Write months as 2026-10, the earlier one first."});
+    const auto span = monthsFrom(request.from, request.to);
+    if (!span)
+        return complain(noSpan(request.from, request.to));
     const auto store = context.openStore(OpenMode::ReadOnly);
     if (!store)
         return complain(store.error());
-    const ReviewSpan span{.from = ReviewSpan::ofMonth(*from).from, .to = ReviewSpan::ofMonth(*to).to};
-    const auto history = districtHistory(**store, span, context.clock.now());
+    const auto history = districtHistory(**store, *span, context.clock.now());
     if (!history)
         return complain(history.error());
     const DistrictReview review = reviewDistrict(*history);

@@ -70,6 +70,13 @@ TEST_CASE("every source of core has its mirror in the tests, or a reason")
             {"core/exchange/packreader.cpp", "a pack from head to end: test_packimport, test_packmutations"},
             {"core/exchange/packrecord.cpp", "record lines of a pack: test_packimport, test_packmutations"},
             {"core/exchange/packtext.cpp", "compressed lines within limits: test_packimport"},
+            {"core/exchange/csvdictionary.cpp", "held against the tables: test_csvexport"},
+            {"core/exchange/csvrounds.cpp", "rows of the tables: test_csvexport"},
+            {"core/exchange/csvtablefile.cpp", "one table on its way: test_csvexport"},
+            {"core/exchange/fhirmeasure.cpp", "in a bundle: test_fhirbundle, tests/standards"},
+            {"core/exchange/fhirparts.cpp", "in a bundle: test_fhirbundle, tests/standards"},
+            {"core/exchange/fhirquestionnaire.cpp", "in a bundle: test_fhirbundle, tests/standards"},
+            {"core/exchange/fhirresponse.cpp", "in a bundle: test_fhirbundle, tests/standards"},
             {"core/store/", "one contract suite for the store as a whole"}});
     for (const std::string& fault : faults)
         FAIL_CHECK(fault);

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include "app/commands/standards.h"
+
+#include "app/commands/month.h"
+#include "core/exchange/csvexport.h"
+#include "core/exchange/fhirbundle.h"
+#include "core/exchange/wholefile.h"
+#include "core/ledger/canonical.h"
+
+#include <CLI/CLI.hpp>
+#include <cstdio>
+#include <memory>
+
+namespace cradlepost {
+
+namespace {
+
+using Chosen = std::function<int(const CommandContext&)>;
+
+CLI::App* add(CLI::App& app, const char* name, const char* what, Chosen& chosen, Chosen run)
+{
+    CLI::App* sub = app.add_subcommand(name, what);
+    sub->fallthrough();
+    sub->callback([&chosen, run = std::move(run)] { chosen = run; });
+    return sub;
+}
+
+}
+
+int runExportFhir(const CommandContext& context, const FhirRequest& request)
+{
+    const auto month = monthFrom(request.month);
+    if (!month)
+        return complain({ErrorCode::InvalidArgument, "--month '" + request.month + "' is no month",
+            "Write it as 2026-10."});
+    if (context.options.unit.empty())
+        return complain({ErrorCode::InvalidArgument, "a bundle is of one unit", "Name it with --unit."});
+    const auto store = context.openStore(OpenMode::ReadOnly);
+    if (!store)
+        return complain(store.error());
+    const auto bundle = fhir::monthBundle(**store,
+        {.unit = context.options.unit, .month = *month, .rounds = !request.figuresOnly}, context.clock.now());
+    if (!bundle)
+        return complain(bundle.error());
+    const auto written = writeWholeFile(request.out, canonicalText(*bundle) + '\n');
+    if (!written)
+        return complain(written.error());
+    std::printf("%s\n", request.out.c_str());
+    return Done;
+}
+
+int runExportCsv(const CommandContext& context, const CsvRequest& request)
+{
+    CsvExportRequest wanted{.folder = request.into, .units = {}, .span = {}};
+    if (!context.options.unit.empty())
+        wanted.units.push_back(context.options.unit);
+    if (!request.from.empty() || !request.to.empty()) {
+        wanted.span = monthsFrom(request.from, request.to);
+        if (!wanted.span)
+            return complain(noSpan(request.from, request.to));
+    }
+    const auto store = context.openStore(OpenMode::ReadOnly);
+    if (!store)
+        return complain(store.error());
+    const auto written = exportCsv(**store, wanted);
+    if (!written)
+        return complain(written.error());
+    for (const CsvExported& one : *written)
+        std::printf("%s.csv %lld\n", one.table.c_str(), static_cast<long long>(one.rows));
+    return Done;
+}
+
+void addStandardsCommands(CLI::App& app, std::function<int(const CommandContext&)>& chosen)
+{
+    const auto fhir = std::make_shared<FhirRequest>();
+    CLI::App* sub = add(app, "export-fhir",
+        "Write a month of --unit as an HL7 FHIR R4 bundle: figures, checklists, rounds", chosen,
+        [fhir](const CommandContext& c) { return runExportFhir(c, *fhir); });
+    sub->add_option("--month", fhir->month, "For example 2026-10")->required();
+    sub->add_option("--out", fhir->out, "The new file; one of that name is replaced")->required();
+    sub->add_flag("--figures-only", fhir->figuresOnly, "Leave out checklists and rounds");
+    const auto csv = std::make_shared<CsvRequest>();
+    sub = add(app, "export-csv",
+        "Write rounds, answers, readings, gaps and stock as plain tables with a dictionary", chosen,
+        [csv](const CommandContext& c) { return runExportCsv(c, *csv); });
+    sub->add_option("--into", csv->into, "A new folder")->required();
+    sub->add_option(
+        "--from", csv->from, "The first month, for example 2026-08; everything when it is left out");
+    sub->add_option("--to", csv->to, "The last month; the first one when it is left out");
+}
+
+}
