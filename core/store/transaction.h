@@ -17,7 +17,10 @@ public:
         : m_database(database)
         , m_nested(database.inTransaction())
     {
-        m_database.prepare(m_nested ? "SAVEPOINT inner_write" : "BEGIN IMMEDIATE").run();
+        if (m_nested)
+            m_database.prepare("SAVEPOINT inner_write").run();
+        else
+            m_database.connection().beginWriting();
     }
     ~Transaction()
     {
@@ -25,8 +28,12 @@ public:
             return;
         try {
             // A full disk may have rolled all of it back already.
-            if (m_database.inTransaction())
-                m_database.run(m_nested ? "ROLLBACK TO inner_write; RELEASE inner_write" : "ROLLBACK");
+            if (!m_database.inTransaction())
+                return;
+            if (m_nested)
+                m_database.run("ROLLBACK TO inner_write; RELEASE inner_write");
+            else
+                m_database.connection().rollback();
         } catch (const Failure&) {
             // The fault that brought us here is the one to tell.
         }
@@ -36,7 +43,10 @@ public:
 
     void commit()
     {
-        m_database.prepare(m_nested ? "RELEASE inner_write" : "COMMIT").run();
+        if (m_nested)
+            m_database.prepare("RELEASE inner_write").run();
+        else
+            m_database.connection().commit();
         m_done = true;
     }
 
@@ -55,13 +65,13 @@ public:
         , m_nested(database.inTransaction())
     {
         if (!m_nested)
-            m_database.run("BEGIN");
+            m_database.connection().beginReading();
     }
     ~Snapshot()
     {
         try {
             if (!m_nested && m_database.inTransaction())
-                m_database.run("ROLLBACK");
+                m_database.connection().rollback();
         } catch (const Failure&) {
             // Nothing was written, so nothing is lost.
         }

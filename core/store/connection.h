@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/query.h"
+
+#include <chrono>
+#include <memory>
+
+namespace cradlepost {
+
+enum class Dialect { Sqlite, Postgres };
+
+/** One open connection: what a Database works on. Its functions throw Failure. For one thread. */
+class Connection
+{
+public:
+    virtual ~Connection() = default;
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    [[nodiscard]] virtual Dialect dialect() const = 0;
+    virtual std::unique_ptr<Query> prepare(const std::string& sql) = 0;
+    /** A query whose rows are fetched in portions, for more of them than memory should hold. */
+    virtual std::unique_ptr<Query> scan(const std::string& sql) { return prepare(sql); }
+    /** Runs many statements, one after the other; the first fault ends it. */
+    virtual void runScript(const std::string& script) = 0;
+
+    /** What is read after it still holds when it is written, as far as `lock` of the same transaction goes.
+     */
+    virtual void beginWriting() = 0;
+    /** All that is read until the end stands as at one moment. */
+    virtual void beginReading() = 0;
+    virtual void commit() = 0;
+    virtual void rollback() = 0;
+    [[nodiscard]] virtual bool inTransaction() const = 0;
+
+    [[nodiscard]] virtual bool canWrite() const = 0;
+    /** How long a write waits for another one. */
+    virtual void setBusyTimeout(std::chrono::milliseconds timeout) = 0;
+
+protected:
+    Connection() = default;
+};
+
+}

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/query.h"
+
+#include <QSqlQuery>
+
+struct sqlite3_stmt;
+
+namespace cradlepost {
+
+class SqliteConnection;
+
+/**
+ * Values go in and out by SQLite's own calls on the handle of Qt's query: through QVariant and QString they
+ * cost more than the statement itself (measured).
+ */
+class SqliteQuery final : public Query
+{
+public:
+    SqliteQuery(const SqliteConnection& connection, QSqlQuery query);
+
+    void bind(int place, std::int64_t value) override;
+    void bind(int place, std::string_view text) override;
+    void bind(int place, std::span<const unsigned char> bytes) override;
+    void bindNull(int place) override;
+    void run() override;
+    bool next() override;
+    void reset() override;
+    [[nodiscard]] int columns() const override;
+    [[nodiscard]] std::string columnName(int column) const override;
+    [[nodiscard]] ColumnType type(int column) const override;
+    [[nodiscard]] std::int64_t integer(int column) const override;
+    [[nodiscard]] std::string_view text(int column) const override;
+    [[nodiscard]] std::span<const unsigned char> blob(int column) const override;
+
+private:
+    const SqliteConnection& m_connection;
+    QSqlQuery m_query;
+    sqlite3_stmt* m_handle;
+};
+
+}
