@@ -1,21 +1,95 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/calendar.h"
 
+#include <algorithm>
 #include <charconv>
 #include <cstdio>
 #include <QDateTime>
 #include <QTimeZone>
+#include <vector>
 
 namespace cradlepost {
 
 namespace {
-QTimeZone zoneOf(const std::string& name)
+QTimeZone zoneNamed(const std::string& name)
 {
-    // Looking a zone up reads a file; pages ask for the same one again and again.
-    static thread_local std::pair<std::string, QTimeZone> last;
-    if (last.first != name || !last.second.isValid())
-        last = {name, name == "UTC" ? QTimeZone::utc() : QTimeZone(QByteArray::fromStdString(name))};
-    return last.second;
+    return name == "UTC" ? QTimeZone::utc() : QTimeZone(QByteArray::fromStdString(name));
+}
+
+/**
+ * The offsets of one zone, kept from change to change of the clock: asking Qt for each moment cost a quarter
+ * of reading a month (measured).
+ */
+class ZoneOffsets
+{
+public:
+    explicit ZoneOffsets(const std::string& name)
+        : m_name(name)
+        , m_zone(zoneNamed(name))
+    {
+    }
+
+    [[nodiscard]] const std::string& name() const { return m_name; }
+    [[nodiscard]] bool isKnown() const { return m_zone.isValid(); }
+
+    std::chrono::seconds at(Instant t)
+    {
+        const auto holds = [t](const Stretch& stretch) { return stretch.from <= t && t < stretch.until; };
+        if (m_last < m_stretches.size() && holds(m_stretches[m_last]))
+            return m_stretches[m_last].offset;
+        const auto found = std::find_if(m_stretches.begin(), m_stretches.end(), holds);
+        m_last = static_cast<std::size_t>(found - m_stretches.begin());
+        if (found == m_stretches.end())
+            m_stretches.push_back(around(t));
+        return m_stretches[m_last].offset;
+    }
+
+private:
+    /** From one change of the clock to the next. */
+    struct Stretch
+    {
+        Instant from;
+        Instant until;
+        std::chrono::seconds offset{0};
+    };
+
+    [[nodiscard]] std::chrono::seconds asked(Instant t) const
+    {
+        return std::chrono::seconds(m_zone.offsetFromUtc(QDateTime::fromMSecsSinceEpoch(toMs(t), Qt::UTC)));
+    }
+
+    [[nodiscard]] Stretch around(Instant t) const
+    {
+        using namespace std::chrono;
+        Stretch stretch{.from = t, .until = t + milliseconds(1), .offset = asked(t)};
+        const auto before
+            = m_zone.previousTransition(QDateTime::fromMSecsSinceEpoch(toMs(stretch.until), Qt::UTC));
+        const auto after = m_zone.nextTransition(QDateTime::fromMSecsSinceEpoch(toMs(t), Qt::UTC));
+        // Zones without a change, and moments before the first or after the last known one, are asked each
+        // time a year on: a year without a change at both ends and none told between them has none.
+        const Instant from
+            = before.atUtc.isValid() ? fromMs(before.atUtc.toMSecsSinceEpoch()) : t - days(366);
+        const Instant until = after.atUtc.isValid() ? fromMs(after.atUtc.toMSecsSinceEpoch()) : t + days(366);
+        if (from <= t && asked(from) == stretch.offset)
+            stretch.from = from;
+        if (t < until && asked(until - milliseconds(1)) == stretch.offset)
+            stretch.until = until;
+        return stretch;
+    }
+
+    std::string m_name;
+    QTimeZone m_zone;
+    std::vector<Stretch> m_stretches;
+    std::size_t m_last = 0;
+};
+
+/** Looking a zone up reads a file; pages ask for the same one again and again. */
+ZoneOffsets& offsetsOf(const std::string& name)
+{
+    static thread_local ZoneOffsets last("UTC");
+    if (last.name() != name)
+        last = ZoneOffsets(name);
+    return last;
 }
 
 bool number(std::string_view text, int& out)
@@ -40,7 +114,7 @@ Result<Date> dateFromIso(std::string_view text)
     int d = 0;
     if (text.size() == 10 && text[4] == '-' && text[7] == '-' && number(text.substr(0, 4), y)
         && number(text.substr(5, 2), m) && number(text.substr(8, 2), d)) {
-        const Date date {std::chrono::year(y), std::chrono::month(static_cast<unsigned>(m)),
+        const Date date{std::chrono::year(y), std::chrono::month(static_cast<unsigned>(m)),
             std::chrono::day(static_cast<unsigned>(d))};
         if (date.ok())
             return date;
@@ -51,9 +125,10 @@ Result<Date> dateFromIso(std::string_view text)
 
 Result<TimeZone> TimeZone::named(std::string_view name)
 {
-    TimeZone zone {std::string(name)};
-    if (name.empty() || !zoneOf(zone.m_name).isValid())
-        return fail(ErrorCode::InvalidArgument, "time zone '" + zone.m_name + "' is not known to this computer",
+    TimeZone zone{std::string(name)};
+    if (name.empty() || !offsetsOf(zone.m_name).isKnown())
+        return fail(ErrorCode::InvalidArgument,
+            "time zone '" + zone.m_name + "' is not known to this computer",
             "use a name such as Asia/Kolkata, Africa/Nairobi or UTC");
     return zone;
 }
@@ -61,8 +136,7 @@ Result<TimeZone> TimeZone::named(std::string_view name)
 LocalTime TimeZone::toLocal(Instant t) const
 {
     using namespace std::chrono;
-    const int offset = zoneOf(m_name).offsetFromUtc(QDateTime::fromMSecsSinceEpoch(toMs(t), Qt::UTC));
-    const auto wall = floor<minutes>(t + seconds(offset));
+    const auto wall = floor<minutes>(t + offsetsOf(m_name).at(t));
     const auto day = floor<days>(wall);
     return {.date = day, .sinceMidnight = wall - day};
 }
@@ -70,16 +144,13 @@ LocalTime TimeZone::toLocal(Instant t) const
 Instant TimeZone::toInstant(LocalTime local) const
 {
     using namespace std::chrono;
-    const QTimeZone zone = zoneOf(m_name);
-    const auto offsetAt = [&](Instant t) {
-        return seconds(zone.offsetFromUtc(QDateTime::fromMSecsSinceEpoch(toMs(t), Qt::UTC)));
-    };
+    ZoneOffsets& offsets = offsetsOf(m_name);
     const Instant wall = sys_days(local.date) + local.sinceMidnight;
     // Offsets on both sides of any change near by; the larger one gives the earlier moment.
-    const seconds before = offsetAt(wall - hours(24));
-    const seconds after = offsetAt(wall + hours(24));
+    const seconds before = offsets.at(wall - hours(24));
+    const seconds after = offsets.at(wall + hours(24));
     for (const seconds offset : {std::max(before, after), std::min(before, after)}) {
-        if (offsetAt(wall - offset) == offset)
+        if (offsets.at(wall - offset) == offset)
             return wall - offset;
     }
     return wall - before; // skipped by the change: the old offset moves it on
