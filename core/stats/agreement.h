@@ -42,8 +42,8 @@ enum class KappaWeights {
 
 /**
  * Kappa = (po - pe)/(1 - pe). Undefined when both observers used one and the same category throughout (pe =
- * 1). Sources: Cohen J (1960) Educational and Psychological Measurement 20:37-46; standard errors of Fleiss
- * JL, Cohen J, Everitt BS (1969) Psychological Bulletin 72:323-327.
+ * 1). Sources: Cohen J (1960, from memory) Educational and Psychological Measurement 20:37-46; standard
+ * errors of Fleiss JL, Cohen J, Everitt BS (1969) Psychological Bulletin 72:323-327.
  */
 Result<Agreement> kappa(
     const AgreementTable& table, KappaWeights weights = KappaWeights::None, double level = usualLevel);

@@ -25,8 +25,8 @@ struct ShareTrend
  * Trend of shares over scored groups: T = sum s_i(x_i - n_i P), Var = P(1 - P) sum n_i(s_i - s)^2, s weighted
  * by n, z = T/sqrt(Var). Without the factor (N - 1)/N of Mantel's variant.
  *
- * Undefined when all or none are events, or when all observations share one score. Source: Armitage P (1955)
- * Biometrics 11:375-386; Cochran WG (1954) Biometrics 10:417-451.
+ * Undefined when all or none are events, or when all observations share one score. Source: Armitage P (1955,
+ * from memory) Biometrics 11:375-386; Cochran WG (1954, from memory) Biometrics 10:417-451.
  */
 Result<ShareTrend> cochranArmitage(std::span<const ScoredTally> groups);
 

@@ -50,7 +50,7 @@ struct ShareCusumPoint
  * Log-likelihood sums for x events in n checks: W = x ln(p1/p0) + (n - x) ln((1 - p1)/(1 - p0)),
  * S = max(0, S + W), signal when S >= h. n = 1 throughout is the Bernoulli chart; a row with n = 0 adds
  * nothing. 0 < p0 < 1, 0 < p1 < 1, p1 != p0, h > 0. No rows is Undefined. Source: Reynolds MR, Stoumbos ZG
- * (1999) J Quality Technology 31:87-108; Steiner SH et al. (2000) Biostatistics 1:441-452.
+ * (1999) J Quality Technology 31:87-108; Steiner SH et al. (2000, from memory) Biostatistics 1:441-452.
  */
 Result<std::vector<ShareCusumPoint>> shareCusum(
     std::span<const Tally> rows, ShareChange change, double threshold, AfterSignal after = AfterSignal::Hold);

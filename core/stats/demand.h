@@ -31,8 +31,8 @@ struct StockOutlook
 
 /**
  * What k pieces in stock face. Both tails are computed directly, so that a tail of 1e-17 does not vanish.
- * Mean 0: no stock-out whatever k. k from 0 to 2^53. Source: Johnson NL, Kemp AW, Kotz S (2005) Univariate
- * Discrete Distributions, ch. 4 and 5.
+ * Mean 0: no stock-out whatever k. k from 0 to 2^53. Source: Johnson NL, Kemp AW, Kotz S (2005, from memory)
+ * Univariate Discrete Distributions, ch. 4 and 5.
  */
 Result<StockOutlook> outlook(Demand demand, std::int64_t stock);
 
@@ -73,7 +73,7 @@ struct DemandFit
 
 /**
  * Moment fit to counts of equal intervals. Undefined below two counts and when all are 0; negative counts are
- * refused. Source of the index of dispersion test: Fisher RA (1950) Biometrics 6:17-24.
+ * refused. Source of the index of dispersion test: Fisher RA (1950, from memory) Biometrics 6:17-24.
  */
 Result<DemandFit> fitDemand(std::span<const std::int64_t> counts);
 

@@ -10,8 +10,9 @@
 
 /**
  * Exponentially weighted moving average: Z_i = lambda x_i + (1 - lambda) Z_(i-1), starting at the target (not
- * at the first value). Source: NIST/SEMATECH e-Handbook 6.3.2.4; Lucas JM, Saccucci MS (1990) Technometrics
- * 32:1-12. lambda lies in (0, 1], 1 being the plain chart; width is the L of the limits, above 0.
+ * at the first value). Source: NIST/SEMATECH e-Handbook 6.3.2.4; Lucas JM, Saccucci MS (1990, from memory)
+ * Technometrics 32:1-12. lambda lies in (0, 1], 1 being the plain chart; width is the L of the limits, above
+ * 0.
  */
 namespace cradlepost::stats {
 

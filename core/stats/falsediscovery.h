@@ -20,7 +20,7 @@ namespace cradlepost::stats {
 Result<std::vector<std::optional<double>>> benjaminiHochberg(std::span<const std::optional<double>> p);
 /** min(1, m p). */
 Result<std::vector<std::optional<double>>> bonferroni(std::span<const std::optional<double>> p);
-/** Step-down. Source: Holm S (1979) Scandinavian J Statistics 6:65-70. */
+/** Step-down. Source: Holm S (1979, from memory) Scandinavian J Statistics 6:65-70. */
 Result<std::vector<std::optional<double>>> holm(std::span<const std::optional<double>> p);
 
 }

@@ -18,8 +18,8 @@ struct Gini
 
 /**
  * Concentration: sum (2i - n - 1) x_(i)/(n sum x). Values at least 0; Undefined for an empty list and when
- * the sum is 0. Source: Gini C (1912) Variabilita e mutabilita; Sen A (1973) On Economic Inequality (the
- * formula).
+ * the sum is 0. Source: Gini C (1912, from memory) Variabilita e mutabilita; Sen A (1973, from memory) On
+ * Economic Inequality (the formula).
  */
 Result<Gini> gini(std::span<const double> values);
 

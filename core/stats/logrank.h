@@ -29,8 +29,8 @@ struct LogRank
  * left adds no variance. Groups without durations are left out of the degrees of freedom.
  *
  * Undefined with fewer than two groups that hold durations, and when no event falls where two groups are at
- * risk. Source: Mantel N (1966) Cancer Chemotherapy Reports 50:163-170; Peto R, Peto J (1972) J Royal Stat
- * Soc A 135:185-207.
+ * risk. Source: Mantel N (1966, from memory) Cancer Chemotherapy Reports 50:163-170; Peto R, Peto J (1972,
+ * from memory) J Royal Stat Soc A 135:185-207.
  */
 Result<LogRank> logRank(std::span<const std::vector<Duration>> groups);
 

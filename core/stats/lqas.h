@@ -10,8 +10,8 @@
 /**
  * Lot quality assurance sampling: of a sample of n, X are found right; the lot "reaches the standard" if X >=
  * d. d counts what is RIGHT; a handbook that counts failures and accepts up to c of them has c = n - d.
- * Source: Dodge HF, Romig HG (1929) Bell System Technical J 8:613-631; Valadez JJ (1991) Assessing Child
- * Survival Programs in Developing Countries.
+ * Source: Dodge HF, Romig HG (1929, from memory) Bell System Technical J 8:613-631; Valadez JJ (1991)
+ * Assessing Child Survival Programs in Developing Countries.
  */
 namespace cradlepost::stats {
 

@@ -38,8 +38,9 @@ struct Trend
  * ties in both.
  *
  * Undefined below four values and when all values or all times are equal. At most 10000 values. Sources: Mann
- * HB (1945) Econometrica 13:245-259; Kendall MG (1975) Rank Correlation Methods; Sen PK (1968) J Am Stat
- * Assoc 63:1379-1389; Gilbert RO (1987) Statistical Methods for Environmental Pollution Monitoring, ch. 16.
+ * HB (1945, from memory) Econometrica 13:245-259; Kendall MG (1975, from memory) Rank Correlation Methods;
+ * Sen PK (1968, from memory) J Am Stat Assoc 63:1379-1389; Gilbert RO (1987) Statistical Methods for
+ * Environmental Pollution Monitoring, ch. 16.
  */
 Result<Trend> mannKendall(std::span<const TimedValue> series, double level = usualLevel);
 

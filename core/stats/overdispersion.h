@@ -22,8 +22,8 @@ Result<double> dispersionFactor(std::span<const double> z);
 /**
  * Variance between units on the scale of the estimates, from phi of I units with sampling variances v, w =
  * 1/v: max(0, (I phi - (I - 1))/(sum w - sum w^2 / sum w)). Undefined below two units; v must be above 0.
- * Source: DerSimonian R, Laird N (1986) Controlled Clinical Trials 7:177-188, as used for funnels by
- * Spiegelhalter DJ (2005) Quality and Safety in Health Care 14:347-351.
+ * Source: DerSimonian R, Laird N (1986, from memory) Controlled Clinical Trials 7:177-188, as used for
+ * funnels by Spiegelhalter DJ (2005) Quality and Safety in Health Care 14:347-351.
  */
 Result<double> betweenVariance(double phi, std::span<const double> variances);
 

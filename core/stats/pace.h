@@ -31,8 +31,8 @@ struct Pace
  * that a round that was interrupted and resumed counts the time at work. t = 0 is left out of median and MAD
  * and is flagged.
  *
- * No rounds, or none above 0 seconds, is Undefined. Source: the 1.4826 MAD scale of Hampel FR (1974) J Am
- * Stat Assoc 69:383-393; the cut at 3 is common practice, no source.
+ * No rounds, or none above 0 seconds, is Undefined. Source: the 1.4826 MAD scale of Hampel FR (1974, from
+ * memory) J Am Stat Assoc 69:383-393; the cut at 3 is common practice, no source.
  */
 Result<Pace> pace(std::span<const double> seconds, double floorSeconds = 0);
 

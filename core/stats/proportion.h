@@ -19,7 +19,7 @@ Result<Interval> wilson(Tally tally, double level = usualLevel);
 
 /**
  * "Exact" interval: quantiles of Beta(x, n - x + 1) and Beta(x + 1, n - x). It covers at least the level.
- * Source: Clopper CJ, Pearson ES (1934) Biometrika 26:404-413; method 5 of Newcombe (1998).
+ * Source: Clopper CJ, Pearson ES (1934, from memory) Biometrika 26:404-413; method 5 of Newcombe (1998).
  */
 Result<Interval> clopperPearson(Tally tally, double level = usualLevel);
 

@@ -16,7 +16,8 @@ namespace cradlepost::stats {
  * take value j with chance p_j; exact, by a Markov chain over (value, run so far). length <= 1 gives 1 (0 if
  * n is 0), length > n gives 0. Chances at least 0 that sum to 1 (to 1e-9); n at most 100000. Readings in a
  * closed room are not independent: take the chances from honest periods and read the result as a ranking.
- * Source: Feller W (1968) An Introduction to Probability Theory and Its Applications, vol. 1, XIII.7.
+ * Source: Feller W (1968, from memory) An Introduction to Probability Theory and Its Applications, vol. 1,
+ * XIII.7.
  */
 Result<double> identicalRunChance(std::span<const double> chances, int n, int length);
 
@@ -26,7 +27,7 @@ int longestIdenticalRun(std::span<const std::string> readings);
 /**
  * Chance that two independent rounds agree on every item: the product over items of sum_j p_ij^2. An item
  * that is always right has sum 1 and tells nothing, so free readings belong in it. Each item's chances as
- * above; at least one item. Source: the repeat rate of Simpson EH (1949) Nature 163:688.
+ * above; at least one item. Source: the repeat rate of Simpson EH (1949, from memory) Nature 163:688.
  */
 Result<double> sameRoundChance(std::span<const std::vector<double>> items);
 

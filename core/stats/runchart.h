@@ -51,8 +51,8 @@ struct RunChartRisk
 /**
  * How often n useful points that are fair coin tosses signal all the same; exact, by counting sequences by
  * (crossings, current run) with a cap on the run. 10 <= n <= 400. Sides about a median of the same data are
- * only nearly fair tosses. Source of the joint distribution: Wentzel-Larsen T, Anhoej J (2019) PLoS ONE
- * 14(10):e0223233.
+ * only nearly fair tosses. Source of the joint distribution: Wentzel-Larsen T, Anhoej J (2019, from memory)
+ * PLoS ONE 14(10):e0223233.
  */
 Result<RunChartRisk> runChartRisk(int n);
 

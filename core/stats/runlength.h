@@ -25,7 +25,8 @@ struct LatticeCusum
 /**
  * Mean number of samples until the signal when each check is an event with chance p; exact, from the
  * absorbing Markov chain of the sums. Undefined when the sum can never reach the threshold. Source: Brook D,
- * Evans DA (1972) Biometrika 59:539-549; Reynolds MR, Stoumbos ZG (1999) J Quality Technology 31:87-108.
+ * Evans DA (1972, from memory) Biometrika 59:539-549; Reynolds MR, Stoumbos ZG (1999) J Quality Technology
+ * 31:87-108.
  */
 Result<double> meanRunLength(const LatticeCusum& cusum, double p);
 
@@ -49,9 +50,9 @@ Result<CusumDesign> designShareCusum(ShareChange change, int n, double inControl
 
 /**
  * Mean number of points until a two-sided EWMA of independent normal values with steady limits signals, the
- * mean being off by `shift` sigma. Source: the integral equation of Crowder SV (1987) Technometrics
- * 29:401-407, solved by Gauss-Legendre quadrature with 64 nodes; good to about 1e-6 for 0.05 <= lambda <= 1,
- * which are the bounds here; width in (0, 6].
+ * mean being off by `shift` sigma. Source: the integral equation of Crowder SV (1987, from memory)
+ * Technometrics 29:401-407, solved by Gauss-Legendre quadrature with 64 nodes; good to about 1e-6 for 0.05 <=
+ * lambda <= 1, which are the bounds here; width in (0, 6].
  */
 Result<double> ewmaRunLength(double lambda, double width, double shift = 0);
 

@@ -5,7 +5,7 @@
 
 /**
  * Chances of single counts without cancellation of large logarithms: the exponent is a sum of small
- * deviances. Source: Loader C (2000) Fast and Accurate Computation of Binomial Probabilities.
+ * deviances. Source: Loader C (2000, from memory) Fast and Accurate Computation of Binomial Probabilities.
  */
 namespace cradlepost::stats {
 

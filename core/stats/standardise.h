@@ -63,8 +63,8 @@ struct Indirect
 
 /**
  * Indirect: expected = sum T_k R_k, ratio = observed/expected. Ratios of different units are not comparable
- * with each other. Expected 0 is Undefined. Source: Breslow NE, Day NE (1987) Statistical Methods in Cancer
- * Research, vol. II, ch. 2.
+ * with each other. Expected 0 is Undefined. Source: Breslow NE, Day NE (1987, from memory) Statistical
+ * Methods in Cancer Research, vol. II, ch. 2.
  */
 Result<Indirect> indirectRatio(
     std::int64_t observed, std::span<const IndirectStratum> strata, double level = usualLevel);

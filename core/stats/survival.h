@@ -46,8 +46,9 @@ struct SurvivalCurve
  * stays at exactly 0.5 the median is the earlier time.
  *
  * Edges: no durations is Undefined; all censored gives a curve without steps and no median. Sources: Kaplan
- * EL, Meier P (1958) J Am Stat Assoc 53:457-481; Brookmeyer R, Crowley J (1982) Biometrics 38:29-41 (median
- * limits); Collett D, Modelling Survival Data in Medical Research (log-log limits).
+ * EL, Meier P (1958, from memory) J Am Stat Assoc 53:457-481; Brookmeyer R, Crowley J (1982, from memory)
+ * Biometrics 38:29-41 (median limits); Collett D, Modelling Survival Data in Medical Research (log-log
+ * limits).
  */
 Result<SurvivalCurve> kaplanMeier(std::span<const Duration> durations, double level = usualLevel);
 
@@ -60,8 +61,8 @@ struct RestrictedMean
 /**
  * Mean time within a horizon: the area under the curve from 0 to `horizon`, with variance sum over event
  * times of (area from there to the horizon)^2 d/(n(n - d)). Undefined when the horizon lies beyond the last
- * time while the curve is still above 0; horizon above 0. Source: Irwin JO (1949) J Hygiene 47:188-189; Klein
- * JP, Moeschberger ML (2003) Survival Analysis, 4.5.
+ * time while the curve is still above 0; horizon above 0. Source: Irwin JO (1949, from memory) J Hygiene
+ * 47:188-189; Klein JP, Moeschberger ML (2003) Survival Analysis, 4.5.
  */
 Result<RestrictedMean> restrictedMean(const SurvivalCurve& curve, double horizon);
 

@@ -22,8 +22,9 @@ struct DigitPreference
 
 /**
  * Counts of the k legal last digits (10, or 2 for a device that shows only .0 and .5). Undefined below 5 n/k,
- * that is fewer than five expected each; 2 <= k <= 1000, counts at least 0. Source: Pearson K (1900)
- * Philosophical Magazine 50:157-175; Cramer H (1946) Mathematical Methods of Statistics, for V.
+ * that is fewer than five expected each; 2 <= k <= 1000, counts at least 0. Source: Pearson K (1900, from
+ * memory) Philosophical Magazine 50:157-175; Cramer H (1946, from memory) Mathematical Methods of Statistics,
+ * for V.
  */
 Result<DigitPreference> digitPreference(std::span<const std::int64_t> counts);
 

@@ -49,7 +49,7 @@ struct TransportPlan
  * empty plan.
  *
  * Stocks, covers and needs from 0 to 1e9, costs from 0 to 1e6; at most 400 givers and 400 takers. Source:
- * Ford LR, Fulkerson DR (1962) Flows in Networks; successive shortest paths with potentials.
+ * Ford LR, Fulkerson DR (1962, from memory) Flows in Networks; successive shortest paths with potentials.
  */
 Result<TransportPlan> transport(const TransportProblem& problem);
 

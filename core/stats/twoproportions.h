@@ -36,7 +36,7 @@ Result<ProportionTest> pooledTest(Tally first, Tally second);
 
 /**
  * Exact two-sided p given the margins: the sum of all tables no likelier than the one seen (ties counted to a
- * relative 1e-7). 1 when a margin is empty. Source: Fisher RA (1935) J Royal Stat Soc 98:39-82.
+ * relative 1e-7). 1 when a margin is empty. Source: Fisher RA (1935, from memory) J Royal Stat Soc 98:39-82.
  */
 Result<double> fisherExact(Tally first, Tally second);
 
