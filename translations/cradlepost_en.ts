@@ -595,6 +595,16 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::PutRightPane</name>
+    <message numerus="yes">
+        <source>It was put right %n time(s) before.</source>
+        <translation>
+            <numerusform>It was put right once before.</numerusform>
+            <numerusform>It was put right %n times before.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::ReadinessStrip</name>
     <message numerus="yes">
         <source>(the last %Ln day(s) shown)</source>

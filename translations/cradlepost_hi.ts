@@ -4062,6 +4062,77 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::PutRightPane</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What is put right</source>
+        <translation>क्या सुधारा गया</translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation>दर्ज था</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>अब</translation>
+    </message>
+    <message>
+        <source>No answer is different from what was recorded.</source>
+        <translation>कोई उत्तर दर्ज किए हुए से अलग नहीं है।</translation>
+    </message>
+    <message>
+        <source>Nothing about a patient</source>
+        <translation>मरीज़ के बारे में कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>Why it is put right</source>
+        <translation>क्यों सुधारा जा रहा है</translation>
+    </message>
+    <message>
+        <source>The first record stays as it is. The correction stands beside it with its reason, and from then on it is what counts.</source>
+        <translation>पहला रिकॉर्ड वैसा ही रहता है। सुधार अपने कारण के साथ उसके पास दर्ज होता है, और तब से वही गिना जाता है।</translation>
+    </message>
+    <message>
+        <source>Who puts it right</source>
+        <translation>कौन सुधार रहा है</translation>
+    </message>
+    <message>
+        <source>Record the correction</source>
+        <translation>सुधार दर्ज करें</translation>
+    </message>
+    <message>
+        <source>Back to the items</source>
+        <translation>मदों पर वापस</translation>
+    </message>
+    <message>
+        <source>Leave it as it was recorded</source>
+        <translation>जैसा दर्ज था वैसा ही रहने दें</translation>
+    </message>
+    <message>
+        <source>%1, %2: put right.</source>
+        <extracomment>%1 &quot;Round of the night shift&quot;, %2 &quot;M. R., begun 19:12&quot;</extracomment>
+        <translation>%1, %2: सुधार।</translation>
+    </message>
+    <message numerus="yes">
+        <source>It was put right %n time(s) before.</source>
+        <translation>
+            <numerusform>इसे पहले %n बार सुधारा गया था।</numerusform>
+            <numerusform>इसे पहले %n बार सुधारा गया था।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Say in a few words why it is put right.</source>
+        <translation>थोड़े शब्दों में बताएँ कि क्यों सुधारा जा रहा है।</translation>
+    </message>
+    <message>
+        <source>Say who puts it right: choose or type initials.</source>
+        <translation>बताएँ कौन सुधार रहा है: आद्याक्षर चुनें या लिखें।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::ReadinessStrip</name>
     <message>
         <source>still to come</source>
@@ -4074,6 +4145,42 @@
             <numerusform>(पिछला %Ln दिन)</numerusform>
             <numerusform>(पिछले %Ln दिन)</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::RecordedPanel</name>
+    <message>
+        <source>A round that was entered wrong</source>
+        <translation>राउंड जो ग़लत दर्ज हुआ</translation>
+    </message>
+    <message>
+        <source>Put it right…</source>
+        <translation>सुधारें…</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>दिन</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>शिफ़्ट</translation>
+    </message>
+    <message>
+        <source>What was recorded stays; the correction stands beside it with its reason.</source>
+        <translation>जो दर्ज हुआ वह रहता है; सुधार अपने कारण के साथ उसके पास रहता है।</translation>
+    </message>
+    <message>
+        <source>No round was recorded in this shift.</source>
+        <translation>इस शिफ़्ट में कोई राउंड दर्ज नहीं हुआ।</translation>
+    </message>
+    <message>
+        <source>Walked by %1, finished %2: %3.</source>
+        <extracomment>%1 initials, %2 a time, %3 &quot;Ready&quot;, &quot;Not ready&quot;</extracomment>
+        <translation>%1 ने किया, %2 पर पूरा: %3।</translation>
+    </message>
+    <message>
+        <source>Put right %1 by %2: %3.</source>
+        <translation>%1 को %2 ने सुधारा: %3।</translation>
     </message>
 </context>
 <context>
@@ -4615,6 +4722,14 @@
     <message>
         <source>%1 · %2 of %3</source>
         <translation>%1 · %3 में से %2</translation>
+    </message>
+    <message>
+        <source>It is being put right.</source>
+        <translation>इसे सुधारा जा रहा है।</translation>
+    </message>
+    <message>
+        <source>On to the reason</source>
+        <translation>कारण पर आगे बढ़ें</translation>
     </message>
 </context>
 <context>

@@ -56,11 +56,11 @@ Walk::Walk(Checklist checklist, TimeZone zone, Draft draft)
 {
 }
 
-Draft Walk::begin(const Checklist& checklist, RoundKind kind, std::string unit, std::string actor, const Shift& shift,
-    ChosenLimits limits, Instant now)
+Draft Walk::begin(const Checklist& checklist, RoundKind kind, std::string unit, std::string actor,
+    const Shift& shift, ChosenLimits limits, Instant now)
 {
     const std::size_t n = checklist.itemCount();
-    Draft draft {.unit = std::move(unit),
+    Draft draft{.unit = std::move(unit),
         .kind = kind,
         .checklist = checklist.id,
         .version = checklist.version,
@@ -73,19 +73,43 @@ Draft Walk::begin(const Checklist& checklist, RoundKind kind, std::string unit, 
         .asked = std::vector<std::size_t>(n),
         .over = std::nullopt,
         .before = {}};
-    std::iota(draft.asked.begin(), draft.asked.end(), std::size_t {0});
+    std::iota(draft.asked.begin(), draft.asked.end(), std::size_t{0});
     return draft;
 }
 
 Draft Walk::beginRecheck(const Checklist& checklist, std::string unit, std::string actor, const Shift& shift,
-    ChosenLimits limits, RecordId round, std::vector<Answer> answers, std::vector<std::size_t> asked, Instant now)
+    ChosenLimits limits, RecordId round, std::vector<Answer> answers, std::vector<std::size_t> asked,
+    Instant now)
 {
-    Draft draft = begin(checklist, RoundKind::Recheck, std::move(unit), std::move(actor), shift, std::move(limits), now);
+    Draft draft = begin(
+        checklist, RoundKind::Recheck, std::move(unit), std::move(actor), shift, std::move(limits), now);
     std::sort(asked.begin(), asked.end());
     asked.erase(std::unique(asked.begin(), asked.end()), asked.end());
     draft.asked = std::move(asked);
     draft.over = std::move(round);
     draft.before = std::move(answers);
+    return draft;
+}
+
+Draft Walk::again(std::string unit, std::string actor, const RoundRecord& round)
+{
+    Draft draft{.unit = std::move(unit),
+        .kind = round.kind,
+        .checklist = round.checklist,
+        .version = round.version,
+        .actor = std::move(actor),
+        .shift = round.shift,
+        .started = round.started,
+        .limits = round.limits,
+        .answers = round.answers,
+        .answeredAt = {},
+        .asked = std::vector<std::size_t>(round.answers.size()),
+        .over = std::nullopt,
+        .before = {}};
+    for (const auto& seconds : round.seconds)
+        draft.answeredAt.push_back(
+            seconds ? std::optional(round.started + std::chrono::seconds(*seconds)) : std::nullopt);
+    std::iota(draft.asked.begin(), draft.asked.end(), std::size_t{0});
     return draft;
 }
 
@@ -97,7 +121,8 @@ bool Walk::isAsked(std::size_t position) const
 Result<void> Walk::give(std::size_t position, Answer answer, Instant now)
 {
     if (position >= m_draft.answers.size() || !isAsked(position))
-        return fail(ErrorCode::InvalidArgument, "item " + std::to_string(position) + " is not asked in this round");
+        return fail(
+            ErrorCode::InvalidArgument, "item " + std::to_string(position) + " is not asked in this round");
     if (auto allowed = checkAnswer(m_checklist.item(position), answer); !allowed)
         return allowed;
     const bool checked = isChecked(answer);
@@ -147,7 +172,7 @@ RoundRecord Walk::finish(Instant now) const
 {
     const auto judgements = judgeAll(m_checklist, m_draft.answers, context(now));
     const Verdict whole = verdict(now);
-    RoundRecord record {.kind = m_draft.kind,
+    RoundRecord record{.kind = m_draft.kind,
         .checklist = m_draft.checklist,
         .version = m_draft.version,
         .shift = m_draft.shift,

@@ -50,6 +50,9 @@ public:
     static Draft beginRecheck(const Checklist& checklist, std::string unit, std::string actor, const Shift& shift,
         ChosenLimits limits, RecordId round, std::vector<Answer> answers, std::vector<std::size_t> asked, Instant now);
 
+    /** A recorded shift round opened once more, to put its answers right, see withAnswers. `actor`: who walked it. */
+    static Draft again(std::string unit, std::string actor, const RoundRecord& round);
+
     [[nodiscard]] const Checklist& checklist() const { return m_checklist; }
     [[nodiscard]] const Draft& draft() const { return m_draft; }
     [[nodiscard]] const Answer& answer(std::size_t position) const { return m_draft.answers[position]; }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/ward.h"
 
+#include "core/round/amendment.h"
+
 #include <algorithm>
 
 namespace cradlepost {
@@ -109,6 +111,33 @@ Result<void> Ward::keep(const Walk& walk) { return m_store.saveDraft(walk.draft(
 Result<RecordId> Ward::finish(const Walk& walk)
 {
     auto id = m_store.saveRound(m_unit, walk.finish(now()), walk.draft().actor);
+    if (id)
+        refresh();
+    return id;
+}
+
+Result<Walk> Ward::takeUpAgain(const SavedRound& round) const
+{
+    if (!m_view)
+        return tl::unexpected(m_fault.value_or(Error{ErrorCode::NotFound, "the unit is not set up", {}}));
+    if (round.round.kind != RoundKind::Shift)
+        return fail(ErrorCode::InvalidArgument, "only the round of a shift is put right here");
+    auto checklist = m_store.checklist(round.round.checklist, round.round.version);
+    if (!checklist)
+        return tl::unexpected(checklist.error());
+    return Walk::of(
+        std::move(*checklist), m_view->calendar.zone(), Walk::again(m_unit, round.actor, round.round));
+}
+
+Result<RecordId> Ward::putRight(const SavedRound& round, const Walk& walk, const std::string& reason)
+{
+    if (m_actor.empty())
+        return fail(ErrorCode::InvalidArgument, "nobody is named as putting this round right",
+            "choose your initials first");
+    auto corrected = withAnswers(walk.checklist(), m_view->calendar.zone(), round.round, walk.draft().answers);
+    if (!corrected)
+        return tl::unexpected(corrected.error());
+    auto id = m_store.amendRound(round.id, *corrected, reason, m_actor);
     if (id)
         refresh();
     return id;

@@ -47,6 +47,10 @@ public:
     Result<void> keep(const Walk& walk);
     /** Writes the record, drops the draft, refreshes. */
     Result<RecordId> finish(const Walk& walk);
+    /** A recorded shift round opened to put its answers right. Fails when it is of another kind. */
+    Result<Walk> takeUpAgain(const SavedRound& round) const;
+    /** Records the answers of `walk` for `round`, with the reason. */
+    Result<RecordId> putRight(const SavedRound& round, const Walk& walk, const std::string& reason);
     /** Drops the draft without a record. */
     Result<void> putAside(RoundKind kind);
     Result<void> act(const GapAction& action);

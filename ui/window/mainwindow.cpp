@@ -152,6 +152,10 @@ QWidget* MainWindow::makeMonth()
         m_settings.review = toText(choice);
         Q_EMIT settingsKept(m_settings);
     });
+    connect(month, &MonthPage::putRightWanted, this, [this](const SavedRound& round) {
+        openPlace(Place::Round);
+        m_round->putRight(round);
+    });
     return scrolling(month);
 }
 

@@ -2,6 +2,7 @@
 #include "ui/pages/month/ideapanel.h"
 
 #include "ui/text/errortext.h"
+#include "ui/text/qdays.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
@@ -20,18 +21,6 @@ namespace {
 
 constexpr int longestTitle = 120;
 constexpr int longestHope = 200;
-
-QDate toQDate(Date date)
-{
-    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
-        static_cast<int>(static_cast<unsigned>(date.day()))};
-}
-
-Date fromQDate(const QDate& date)
-{
-    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()))
-        / std::chrono::day(static_cast<unsigned>(date.day()));
-}
 
 }
 

@@ -6,6 +6,7 @@
 #include "ui/charts/chartview.h"
 #include "ui/pages/month/ideapanel.h"
 #include "ui/pages/month/paperpanel.h"
+#include "ui/pages/month/recordedpanel.h"
 #include "ui/pages/month/spanbar.h"
 #include "ui/pages/month/spanpanel.h"
 #include "ui/report/month/comparisonsheet.h"
@@ -97,17 +98,26 @@ QWidget* MonthPage::makeAnswer()
     return holder;
 }
 
-/** What is entered here rather than read: ideas that are tried, rounds from paper. */
+/** What is entered here rather than read: ideas that are tried, rounds from paper, corrections. */
 QWidget* MonthPage::makeEntries()
 {
     auto* row = new FoldingRow;
     row->setSpacing(themeOf(*this).space(Space::Near));
     m_ideas = new IdeaPanel(m_ward);
     m_paper = new PaperPanel(m_ward);
+    m_recorded = new RecordedPanel(m_ward);
+    auto* holder = new QWidget;
+    auto* column = new QVBoxLayout(holder);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(themeOf(*this).space(Space::Near));
+    column->addWidget(m_paper);
+    column->addWidget(m_recorded);
+    column->addStretch(1);
     row->addWidget(m_ideas, 1, Qt::AlignTop);
-    row->addWidget(m_paper, 1, Qt::AlignTop);
+    row->addWidget(holder, 1, Qt::AlignTop);
     connect(m_ideas, &IdeaPanel::kept, this, &MonthPage::reload);
     connect(m_paper, &PaperPanel::entered, this, &MonthPage::reload);
+    connect(m_recorded, &RecordedPanel::putRightWanted, this, &MonthPage::putRightWanted);
     return row;
 }
 
@@ -162,6 +172,7 @@ void MonthPage::reload()
             shifts.push_back(start.code);
         m_panel->show(m_choice, shifts, checklist->checklist, today());
         m_ideas->show(checklist->checklist, today());
+        m_recorded->show(m_choice.span.from, m_choice.span.to, today());
     }
 }
 

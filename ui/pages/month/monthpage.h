@@ -17,6 +17,7 @@ class ChartView;
 class FindingsList;
 class IdeaPanel;
 class PaperPanel;
+class RecordedPanel;
 class SpanBar;
 class SpanPanel;
 class WrapLabel;
@@ -39,6 +40,7 @@ public:
 
 Q_SIGNALS:
     void choiceChanged(const cradlepost::ReviewChoice& choice);
+    void putRightWanted(const cradlepost::SavedRound& round);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -75,6 +77,7 @@ private:
     QWidget* m_sheets;
     IdeaPanel* m_ideas;
     PaperPanel* m_paper;
+    RecordedPanel* m_recorded;
     QVBoxLayout* m_rows;
     std::vector<std::pair<MonthPart, ChartView*>> m_views;
 };

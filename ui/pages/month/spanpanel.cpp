@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/month/spanpanel.h"
 
+#include "ui/text/qdays.h"
 #include "ui/text/timetext.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
@@ -18,18 +19,6 @@ namespace cradlepost {
 namespace {
 
 constexpr int treeHeight = 200;
-
-QDate toQDate(Date date)
-{
-    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
-        static_cast<int>(static_cast<unsigned>(date.day()))};
-}
-
-Date fromQDate(const QDate& date)
-{
-    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()))
-        / std::chrono::day(static_cast<unsigned>(date.day()));
-}
 
 std::string idOf(const QTreeWidgetItem& item) { return item.data(0, Qt::UserRole).toString().toStdString(); }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/round/roundpage.h"
 
+#include "ui/pages/round/cards/itemcard.h"
+#include "ui/pages/round/putrightpane.h"
 #include "ui/pages/round/resultpane.h"
 #include "ui/pages/round/startpane.h"
 #include "ui/pages/round/walkpane.h"
@@ -59,6 +61,8 @@ void RoundPage::open(QWidget* pane)
 void RoundPage::drop()
 {
     // Every answer is on disk already: what goes is only what is shown.
+    delete m_putRight;
+    m_putRight = nullptr;
     delete m_walk;
     m_walk = nullptr;
     delete m_hand;
@@ -69,7 +73,7 @@ void RoundPage::drop()
 
 void RoundPage::begin(RoundKind kind)
 {
-    if (m_hand != nullptr && m_hand->kind() == kind && m_walk != nullptr) {
+    if (m_hand != nullptr && m_hand->kind() == kind && m_walk != nullptr && !m_hand->recorded()) {
         open(m_walk);
         return m_walk->resume();
     }
@@ -91,6 +95,58 @@ void RoundPage::begin(RoundKind kind)
     connect(m_walk, &WalkPane::leaveWanted, this, &RoundPage::toStart, Qt::QueuedConnection);
     open(m_walk);
     m_walk->start();
+}
+
+void RoundPage::putRight(const SavedRound& round)
+{
+    auto walk = m_ward.takeUpAgain(round);
+    if (!walk) {
+        toStart();
+        return m_start->setFault(faultText(walk.error()));
+    }
+    drop();
+    m_hand = new WalkInHand(m_ward, std::move(*walk), round, this);
+    m_walk = new WalkPane(m_ward, *m_hand);
+    connect(m_walk, &WalkPane::finishWanted, this, &RoundPage::askForReason, Qt::QueuedConnection);
+    connect(m_walk, &WalkPane::leaveWanted, this, &RoundPage::leave, Qt::QueuedConnection);
+    open(m_walk);
+    m_walk->resume();
+}
+
+/** What was changed is not lost by leaving: the changes are shown, and left only when that is said. */
+void RoundPage::leave()
+{
+    if (m_hand != nullptr && m_hand->hasChanged())
+        askForReason();
+    else
+        toStart();
+}
+
+void RoundPage::askForReason()
+{
+    if (m_hand == nullptr)
+        return;
+    delete m_putRight;
+    m_putRight = new PutRightPane(m_ward, *m_hand);
+    connect(m_putRight, &PutRightPane::backWanted, this, [this] {
+        open(m_walk);
+        if (const auto changed = m_hand->firstChanged())
+            m_walk->showItem(*changed)->takeFocus();
+        else
+            m_walk->resume();
+    });
+    connect(m_putRight, &PutRightPane::leaveWanted, this, &RoundPage::toStart, Qt::QueuedConnection);
+    connect(
+        m_putRight, &PutRightPane::recorded, this,
+        [this] {
+            Q_EMIT saved(m_ward.now());
+            toStart();
+            m_start->setFault({});
+            Q_EMIT finished(RoundKind::Shift);
+        },
+        Qt::QueuedConnection);
+    open(m_putRight);
+    m_putRight->takeFocus();
 }
 
 void RoundPage::toStart()
@@ -136,6 +192,8 @@ void RoundPage::focusInEvent(QFocusEvent* event)
     QWidget::focusInEvent(event);
     if (m_stack->currentWidget() == m_walk && m_walk != nullptr)
         m_walk->resume();
+    else if (m_putRight != nullptr && m_stack->currentWidget() == m_putRight)
+        m_putRight->takeFocus();
     else if (m_result != nullptr && m_stack->currentWidget() == m_result)
         m_result->takeFocus();
     else

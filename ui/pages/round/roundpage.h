@@ -9,6 +9,7 @@ class QStackedWidget;
 
 namespace cradlepost {
 
+class PutRightPane;
 class ResultPane;
 class StartPane;
 class WalkInHand;
@@ -29,6 +30,8 @@ public:
 public Q_SLOTS:
     /** Takes up the draft of that kind or begins a fresh walk; says on the page why it cannot. */
     void begin(cradlepost::RoundKind kind);
+    /** Opens a recorded shift round to put its answers right. */
+    void putRight(const cradlepost::SavedRound& round);
 
 Q_SIGNALS:
     /** The last answer is on disk. */
@@ -47,6 +50,8 @@ private:
     void drop();
     void toStart();
     void finish();
+    void askForReason();
+    void leave();
     void followWard();
 
     Ward& m_ward;
@@ -56,6 +61,7 @@ private:
     QWidget* m_startHolder;
     WalkInHand* m_hand = nullptr;
     WalkPane* m_walk = nullptr;
+    PutRightPane* m_putRight = nullptr;
     ResultPane* m_result = nullptr;
 };
 

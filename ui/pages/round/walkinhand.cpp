@@ -12,6 +12,14 @@ WalkInHand::WalkInHand(Ward& ward, Walk walk, QObject* parent)
 {
 }
 
+WalkInHand::WalkInHand(Ward& ward, Walk walk, SavedRound recorded, QObject* parent)
+    : QObject(parent)
+    , m_ward(ward)
+    , m_walk(std::move(walk))
+    , m_recorded(std::move(recorded))
+{
+}
+
 bool WalkInHand::isOpen(std::size_t position) const
 {
     return m_walk.isAsked(position) && judged(position).outcome == Outcome::NotChecked;
@@ -28,10 +36,19 @@ std::optional<std::size_t> WalkInHand::nextOpen(std::optional<std::size_t> posit
     return behind == open.end() ? open.front() : *behind;
 }
 
+std::optional<std::size_t> WalkInHand::firstChanged() const
+{
+    if (!m_recorded)
+        return std::nullopt;
+    const auto& now = m_walk.draft().answers;
+    const auto found = std::mismatch(now.begin(), now.end(), m_recorded->round.answers.begin()).first;
+    return found == now.end() ? std::nullopt : std::optional(static_cast<std::size_t>(found - now.begin()));
+}
+
 Result<void> WalkInHand::give(std::size_t position, const Answer& answer)
 {
-    auto given = m_walk.give(position, answer, m_ward.now());
-    if (given)
+    auto given = m_walk.give(position, answer, reference());
+    if (given && !m_recorded)
         keepAgain();
     return given;
 }

@@ -5,7 +5,9 @@
 
 namespace cradlepost {
 
-/** The walk that is being walked: every answer is kept on disk at once; when that fails, with the next one.
+/**
+ * The walk that is being walked: every answer is kept on disk at once; when that fails, with the next one. A
+ * recorded round that is put right is only held: nothing counts before its reason is given.
  */
 class WalkInHand : public QObject
 {
@@ -13,13 +15,23 @@ class WalkInHand : public QObject
 public:
     WalkInHand(Ward& ward, Walk walk, QObject* parent = nullptr);
 
+    /** A recorded round that is put right: judged as at its own end. */
+    WalkInHand(Ward& ward, Walk walk, SavedRound recorded, QObject* parent = nullptr);
+
     [[nodiscard]] const Walk& walk() const { return m_walk; }
     [[nodiscard]] const Checklist& checklist() const { return m_walk.checklist(); }
     [[nodiscard]] RoundKind kind() const { return m_walk.draft().kind; }
     [[nodiscard]] Judgement judged(std::size_t position) const
     {
-        return m_walk.judged(position, m_ward.now());
+        return m_walk.judged(position, reference());
     }
+    /** The moment at which the answers are judged. */
+    [[nodiscard]] Instant reference() const { return m_recorded ? m_recorded->round.finished : m_ward.now(); }
+    /** The round as it counts now, when it is being put right. */
+    [[nodiscard]] const std::optional<SavedRound>& recorded() const { return m_recorded; }
+    /** The first item whose answer is another than the recorded one. */
+    [[nodiscard]] std::optional<std::size_t> firstChanged() const;
+    [[nodiscard]] bool hasChanged() const { return firstChanged().has_value(); }
     [[nodiscard]] bool isOpen(std::size_t position) const;
     /** The next open item behind `position`, round the end if need be; nothing when none is open. */
     [[nodiscard]] std::optional<std::size_t> nextOpen(std::optional<std::size_t> position) const;
@@ -38,6 +50,7 @@ Q_SIGNALS:
 private:
     Ward& m_ward;
     Walk m_walk;
+    std::optional<SavedRound> m_recorded;
     std::optional<Error> m_trouble;
 };
 

@@ -31,9 +31,9 @@ WalkPane::WalkPane(Ward& ward, WalkInHand& hand, QWidget* parent)
     , m_times(ward.times())
     , m_scene{.language = ward.language(),
           .times = m_times,
-          .now = [&ward] { return ward.now(); },
+          .now = [&hand] { return hand.reference(); },
           .limits = hand.walk().draft().limits,
-          .lastDay = hand.walk().context(ward.now()).lastDay}
+          .lastDay = hand.walk().context(hand.reference()).lastDay}
     , m_tick(new QTimer(this))
 {
     findSections();
@@ -77,7 +77,9 @@ WalkSide* WalkPane::makeSide()
 {
     const Draft& draft = m_hand.walk().draft();
     QString walker = RoundText::walker(draft, m_times, m_ward.now());
-    if (m_ward.view()) {
+    if (m_hand.recorded())
+        walker += QStringLiteral(". ") + tr("It is being put right.");
+    else if (m_ward.view()) {
         if (const QString late = RoundText::late(draft, m_ward.view()->shift, m_times); !late.isEmpty())
             walker += QStringLiteral(". ") + late;
     }
@@ -106,8 +108,9 @@ QWidget* WalkPane::makeMain()
     m_standingAbove = new StandingSheet(true);
     m_trouble = new TroubleBar;
     m_pages = new QStackedWidget;
-    m_finish
-        = new FinishBar(m_hand.kind() == RoundKind::Shift ? tr("Finish the round") : tr("Finish the check"));
+    m_finish = new FinishBar(m_hand.recorded()    ? tr("On to the reason")
+            : m_hand.kind() == RoundKind::Shift ? tr("Finish the round")
+                                                : tr("Finish the check"));
     column->addWidget(m_standingAbove);
     column->addWidget(m_sectionBox);
     column->addWidget(m_heading);
@@ -284,7 +287,7 @@ void WalkPane::showProgress()
     m_side->setSections(entries);
     m_side->setSection(static_cast<int>(m_section));
     const auto open = m_hand.walk().open().size();
-    const Verdict verdict = m_hand.walk().verdict(m_ward.now());
+    const Verdict verdict = m_hand.walk().verdict(m_hand.reference());
     const QString sentence
         = VerdictText(m_ward.language(), m_times).forming(m_hand.checklist(), verdict, open);
     m_side->setStanding(verdict.state, sentence);

@@ -5,9 +5,11 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
+#include <QDateEdit>
 #include <QFile>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
 
 using namespace cradlepost;
@@ -102,4 +104,27 @@ TEST_CASE("the empty sheet, filled for a shift without a round, is entered and m
     REQUIRE(rows.size() == 1);
     CHECK(rows[0].fromPaper);
     CHECK(page.review()->calendar.paper == 1);
+}
+
+TEST_CASE("a round that was entered wrong is found by its day and shift, and handed on to be put right")
+{
+    MonthBench bench;
+    MonthPage& page = bench.open(ReviewChoice{.span = ReviewSpan::ofMonth(2026y / October)});
+    QSignalSpy wanted(&page, &MonthPage::putRightWanted);
+    auto& open = find<QPushButton>(page, "putRightButton");
+    auto& day = find<QDateEdit>(page, "recordedDayEdit");
+    CHECK(day.date() == QDate(2026, 10, 31)); // the last day of what is shown
+    find<QComboBox>(page, "recordedShiftComboBox").setCurrentIndex(1);
+    REQUIRE(open.isEnabled());
+    CHECK(find<WrapLabel>(page, "recordedSaid").text().contains(QStringLiteral("AB")));
+    QTest::mouseClick(&open, Qt::LeftButton);
+    REQUIRE(wanted.size() == 1);
+    const auto round = wanted[0][0].value<SavedRound>();
+    CHECK(round.round.shift.slot() == slotOf(2026y / 10 / 31, 1));
+    CHECK(round.round.kind == RoundKind::Shift);
+
+    day.setDate(QDate(2026, 2, 1)); // before the first round
+    CHECK_FALSE(open.isEnabled());
+    CHECK(find<WrapLabel>(page, "recordedSaid").text()
+        == QStringLiteral("No round was recorded in this shift."));
 }
