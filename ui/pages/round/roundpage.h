@@ -29,6 +29,8 @@ public:
 public Q_SLOTS:
     /** Takes up the draft of that kind or begins a fresh walk; says on the page why it cannot. */
     void begin(cradlepost::RoundKind kind);
+    /** A re-check of this one item. */
+    void beginOne(const std::string& item);
 
 Q_SIGNALS:
     /** The last answer is on disk. */
@@ -44,6 +46,7 @@ protected:
 
 private:
     void open(QWidget* pane);
+    void take(Result<Walk> walk);
     void drop();
     void toStart();
     void finish();
