@@ -90,6 +90,13 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         args.paints = true;
         chosen = [&args](const CommandContext& c) { return runReportUnits(c, args.units); };
     });
+    CLI::App* handover = report->add_subcommand("handover", "One page of PDF for the next shift of --unit");
+    handover->fallthrough();
+    handover->add_option("--out", args.file, "The new PDF file; one of that name is replaced")->required();
+    handover->callback([&args, &chosen] {
+        args.paints = true;
+        chosen = [&args](const CommandContext& c) { return runReportHandover(c, args.file); };
+    });
     add("paper-template", "Write an empty sheet for rounds of --unit on paper, and a guide to its columns",
         [&args](const CommandContext& c) { return runPaperTemplate(c, args.file); })
         ->add_option("--out", args.file, "The new CSV file")

@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>BoardText</name>
+    <message numerus="yes">
+        <source>%n birth(s) expected, the next %1.</source>
+        <translation>
+            <numerusform>%n birth expected, %1.</numerusform>
+            <numerusform>%n births expected, the next %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left.</source>
+        <translation>
+            <numerusform>%n whole kit left.</numerusform>
+            <numerusform>%n whole kits left.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DistrictDocument</name>
     <message numerus="yes">
         <source>%n unit(s)</source>
@@ -176,6 +193,93 @@
         <translation>
             <numerusform>%n without anyone who mends it.</numerusform>
             <numerusform>%n without anyone who mends them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; open %n time(s) before</source>
+        <translation>
+            <numerusform>; open %n time before</numerusform>
+            <numerusform>; open %n times before</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>It was said to be mended and was not, %n time(s).</source>
+        <translation>
+            <numerusform>It was said to be mended and was not, %n time.</numerusform>
+            <numerusform>It was said to be mended and was not, %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>**%1 comes back most: open %n time(s) before.**</source>
+        <translation>
+            <numerusform>**%1 comes back most: open %n time before.**</numerusform>
+            <numerusform>**%1 comes back most: open %n times before.**</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>HandoverText</name>
+    <message numerus="yes">
+        <source>**%n critical gap(s)** open</source>
+        <translation>
+            <numerusform>**%n critical gap** open</numerusform>
+            <numerusform>**%n critical gaps** open</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>**%n birth(s)** expected</source>
+        <translation>
+            <numerusform>**%n birth** expected</numerusform>
+            <numerusform>**%n births** expected</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more birth(s)</source>
+        <translation>
+            <numerusform>and %n more birth</numerusform>
+            <numerusform>and %n more births</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left</source>
+        <translation>
+            <numerusform>%n whole kit left</numerusform>
+            <numerusform>%n whole kits left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Short: **%1**, %n left</source>
+        <translation>
+            <numerusform>Short: **%1**, %n left</numerusform>
+            <numerusform>Short: **%1**, %n left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more gap(s), see Gaps</source>
+        <translation>
+            <numerusform>and %n more gap, see Gaps</numerusform>
+            <numerusform>and %n more gaps, see Gaps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more item(s), see Stores</source>
+        <translation>
+            <numerusform>and %n more item, see Stores</numerusform>
+            <numerusform>and %n more items, see Stores</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more thing(s) to do</source>
+        <translation>
+            <numerusform>and %n more thing to do</numerusform>
+            <numerusform>and %n more things to do</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more change(s)</source>
+        <translation>
+            <numerusform>and %n more change</numerusform>
+            <numerusform>and %n more changes</numerusform>
         </translation>
     </message>
 </context>
@@ -362,6 +466,13 @@
         <translation>
             <numerusform>%1; %n shift without a round</numerusform>
             <numerusform>%1; %n shifts without a round</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left</source>
+        <translation>
+            <numerusform>%n whole kit left</numerusform>
+            <numerusform>%n whole kits left</numerusform>
         </translation>
     </message>
 </context>
@@ -560,6 +671,17 @@
         <translation>
             <numerusform>%n item</numerusform>
             <numerusform>%n items</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::NoticeBar</name>
+    <message numerus="yes">
+        <source>%1 · %n more</source>
+        <extracomment>a notice, and how many more are due</extracomment>
+        <translation>
+            <numerusform>%1 · %n more</numerusform>
+            <numerusform>%1 · %n more</numerusform>
         </translation>
     </message>
 </context>

@@ -2,6 +2,136 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="hi">
 <context>
+    <name>BoardText</name>
+    <message>
+        <source>one baby</source>
+        <translation>एक शिशु</translation>
+    </message>
+    <message>
+        <source>twins</source>
+        <translation>जुड़वाँ</translation>
+    </message>
+    <message>
+        <source>triplets</source>
+        <translation>तीन शिशु</translation>
+    </message>
+    <message>
+        <source>quadruplets</source>
+        <translation>चार शिशु</translation>
+    </message>
+    <message>
+        <source>%1, preterm</source>
+        <extracomment>%1 is how many: &quot;twins&quot;</extracomment>
+        <translation>%1, समय से पहले</translation>
+    </message>
+    <message>
+        <source>about %1, %2</source>
+        <translation>लगभग %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 is warm</source>
+        <translation>%1 गरम है</translation>
+    </message>
+    <message>
+        <source>%1 is warm from %2</source>
+        <translation>%1 %2 से गरम</translation>
+    </message>
+    <message>
+        <source>switch %1 on by %2</source>
+        <translation>%1 को %2 तक चालू करें</translation>
+    </message>
+    <message>
+        <source>switch %1 on now: warm from %2, too late</source>
+        <translation>%1 को अभी चालू करें: %2 से गरम, देर से</translation>
+    </message>
+    <message>
+        <source>%1 is warm from %2, too late</source>
+        <translation>%1 %2 से गरम, देर से</translation>
+    </message>
+    <message>
+        <source>no warmer is free</source>
+        <translation>कोई वार्मर खाली नहीं</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>kits were not counted</source>
+        <translation>किट नहीं गिनी गईं</translation>
+    </message>
+    <message>
+        <source>a kit is ready</source>
+        <translation>किट तैयार है</translation>
+    </message>
+    <message>
+        <source>no kit is left</source>
+        <translation>कोई किट नहीं बची</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>बंद</translation>
+    </message>
+    <message>
+        <source>on for %1, since %2</source>
+        <translation>%1 से चालू, %2 से</translation>
+    </message>
+    <message>
+        <source>warm since %1</source>
+        <translation>%1 से गरम</translation>
+    </message>
+    <message>
+        <source>ready at %1</source>
+        <translation>%1 पर तैयार</translation>
+    </message>
+    <message>
+        <source>went off at %1 with a birth expected about %2: by mistake?</source>
+        <translation>%1 पर बंद हुआ जबकि लगभग %2 पर प्रसव होना है: गलती से?</translation>
+    </message>
+    <message>
+        <source>No birth is on the board</source>
+        <translation>बोर्ड पर कोई प्रसव नहीं</translation>
+    </message>
+    <message>
+        <source>A baby %1 has no warm place in time</source>
+        <translation>शिशु (%1) के लिए समय पर गरम जगह नहीं</translation>
+    </message>
+    <message>
+        <source>Switch %1 on by %2</source>
+        <translation>%1 को %2 तक चालू करें</translation>
+    </message>
+    <message>
+        <source>A warm place for every baby expected</source>
+        <translation>हर आने वाले शिशु के लिए गरम जगह है</translation>
+    </message>
+    <message>
+        <source>A birth is expected without a kit</source>
+        <translation>एक प्रसव के लिए किट नहीं है</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n birth(s) expected, the next %1.</source>
+        <translation>
+            <numerusform>%n प्रसव अपेक्षित, %1।</numerusform>
+            <numerusform>%n प्रसव अपेक्षित, अगला %1।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left.</source>
+        <translation>
+            <numerusform>%n पूरी किट बची।</numerusform>
+            <numerusform>%n पूरी किट बचीं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody has counted the kits in this shift.</source>
+        <translation>इस शिफ्ट में किसी ने किट नहीं गिनीं।</translation>
+    </message>
+    <message>
+        <source>No warmer is on the register of devices yet.</source>
+        <translation>उपकरण सूची में अभी कोई वार्मर नहीं है।</translation>
+    </message>
+</context>
+<context>
     <name>CalendarDrawing</name>
     <message>
         <source>in time</source>
@@ -1257,6 +1387,336 @@
             <numerusform>%n कमियाँ किसी के ज़िम्मे नहीं।</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>; open %n time(s) before</source>
+        <translation>
+            <numerusform>; पहले %n बार खुली</numerusform>
+            <numerusform>; पहले %n बार खुली</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> · until then: %1</source>
+        <translation> · तब तक: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>It was said to be mended and was not, %n time(s).</source>
+        <translation>
+            <numerusform>%n बार ठीक बताई गई पर ठीक नहीं थी।</numerusform>
+            <numerusform>%n बार ठीक बताई गई पर ठीक नहीं थी।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1।</translation>
+    </message>
+    <message>
+        <source>Mended by %1, %2</source>
+        <translation>%1 ने ठीक किया, %2</translation>
+    </message>
+    <message>
+        <source>%1; looked at by %2</source>
+        <translation>%1; %2 ने देखा</translation>
+    </message>
+    <message>
+        <source>%1; a second person has to look</source>
+        <translation>%1; दूसरे व्यक्ति को देखना है</translation>
+    </message>
+    <message>
+        <source>%1; a re-check closes it</source>
+        <translation>%1; दोबारा जाँच से बंद होगी</translation>
+    </message>
+    <message>
+        <source>who mends it</source>
+        <translation>ठीक करने वाला</translation>
+    </message>
+    <message>
+        <source>the in-charge</source>
+        <translation>प्रभारी</translation>
+    </message>
+    <message>
+        <source>the quality officer</source>
+        <translation>गुणवत्ता अधिकारी</translation>
+    </message>
+    <message>
+        <source>the district</source>
+        <translation>ज़िला</translation>
+    </message>
+    <message>
+        <source>Now for %1</source>
+        <translation>अब %1 के लिए</translation>
+    </message>
+    <message>
+        <source>for %1 from %2</source>
+        <translation>%2 से %1 के लिए</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>**%1 comes back most: open %n time(s) before.**</source>
+        <translation>
+            <numerusform>**%1 सबसे अधिक लौटती है: पहले %n बार खुली।**</numerusform>
+            <numerusform>**%1 सबसे अधिक लौटती है: पहले %n बार खुली।**</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>HandoverPaper</name>
+    <message>
+        <source>Signed</source>
+        <translation>हस्ताक्षर</translation>
+    </message>
+    <message>
+        <source>Given by:</source>
+        <translation>सौंपा:</translation>
+    </message>
+    <message>
+        <source>Taken by:</source>
+        <translation>लिया:</translation>
+    </message>
+    <message>
+        <source>Handover of a labour ward</source>
+        <translation>प्रसव कक्ष की शिफ्ट सौंपना</translation>
+    </message>
+</context>
+<context>
+    <name>HandoverText</name>
+    <message>
+        <source>No round in this shift</source>
+        <translation>इस शिफ्ट में कोई राउंड नहीं</translation>
+    </message>
+    <message>
+        <source>%1 of %2 items met, round finished %3</source>
+        <translation>%2 में से %1 बातें पूरी, राउंड %3 पर पूरा</translation>
+    </message>
+    <message>
+        <source>Given by %1, %2</source>
+        <translation>%1 ने सौंपा, %2</translation>
+    </message>
+    <message>
+        <source>Taken by %1, %2</source>
+        <translation>%1 ने लिया, %2</translation>
+    </message>
+    <message>
+        <source>Situation</source>
+        <translation>स्थिति</translation>
+    </message>
+    <message numerus="yes">
+        <source>**%n critical gap(s)** open</source>
+        <translation>
+            <numerusform>**%n गंभीर कमी** खुली</numerusform>
+            <numerusform>**%n गंभीर कमियाँ** खुली</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No critical gap is open</source>
+        <translation>कोई गंभीर कमी खुली नहीं</translation>
+    </message>
+    <message>
+        <source>No birth is on the board</source>
+        <translation>बोर्ड पर कोई प्रसव नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>**%n birth(s)** expected</source>
+        <translation>
+            <numerusform>**%n प्रसव** अपेक्षित</numerusform>
+            <numerusform>**%n प्रसव** अपेक्षित</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Background</source>
+        <translation>पृष्ठभूमि</translation>
+    </message>
+    <message>
+        <source>Birth **%1**: %2; %3</source>
+        <translation>प्रसव **%1**: %2; %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more birth(s)</source>
+        <translation>
+            <numerusform>और %n प्रसव</numerusform>
+            <numerusform>और %n प्रसव</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, **%2**</source>
+        <translation>%1, **%2**</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left</source>
+        <translation>
+            <numerusform>%n पूरी किट बची</numerusform>
+            <numerusform>%n पूरी किट बचीं</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation>अभी कोई नहीं</translation>
+    </message>
+    <message>
+        <source>**%1** · %2 · by %3, late</source>
+        <translation>**%1** · %2 · %3 तक, देर हो गई</translation>
+    </message>
+    <message>
+        <source>**%1** · %2 · by %3</source>
+        <translation>**%1** · %2 · %3 तक</translation>
+    </message>
+    <message>
+        <source>Critical: %1</source>
+        <translation>गंभीर: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Short: **%1**, %n left</source>
+        <translation>
+            <numerusform>कम: **%1**, %n बचा</numerusform>
+            <numerusform>कम: **%1**, %n बचे</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, runs out %2</source>
+        <translation>%1, %2 को खत्म</translation>
+    </message>
+    <message>
+        <source>Assessment</source>
+        <translation>आकलन</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more gap(s), see Gaps</source>
+        <translation>
+            <numerusform>और %n कमी, कमियाँ देखें</numerusform>
+            <numerusform>और %n कमियाँ, कमियाँ देखें</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more item(s), see Stores</source>
+        <translation>
+            <numerusform>और %n वस्तु, भंडार देखें</numerusform>
+            <numerusform>और %n वस्तुएँ, भंडार देखें</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is out for repair</source>
+        <translation>%1 मरम्मत के लिए गया है</translation>
+    </message>
+    <message>
+        <source>Nothing is open and nothing runs out</source>
+        <translation>कुछ भी खुला नहीं और कुछ खत्म नहीं हो रहा</translation>
+    </message>
+    <message>
+        <source>Mend before the next birth: **%1**</source>
+        <translation>अगले प्रसव से पहले ठीक करें: **%1**</translation>
+    </message>
+    <message>
+        <source>Restock %1</source>
+        <translation>%1 का भंडार भरें</translation>
+    </message>
+    <message>
+        <source>Switch **%1** on by **%2**</source>
+        <translation>**%1** को **%2** तक चालू करें</translation>
+    </message>
+    <message>
+        <source>Make up a kit for the birth %1</source>
+        <translation>प्रसव %1 के लिए किट बनाएँ</translation>
+    </message>
+    <message>
+        <source>Read %1 before %2</source>
+        <translation>%2 से पहले %1 पढ़ें</translation>
+    </message>
+    <message>
+        <source>Ask after the repair of %1</source>
+        <translation>%1 की मरम्मत के बारे में पूछें</translation>
+    </message>
+    <message>
+        <source>Walk the round of %1 by %2</source>
+        <translation>%1 का राउंड %2 तक करें</translation>
+    </message>
+    <message>
+        <source>Recommendation</source>
+        <translation>सुझाव</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more thing(s) to do</source>
+        <translation>
+            <numerusform>और %n काम</numerusform>
+            <numerusform>और %n काम</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Was: %1. Now: **%2**</source>
+        <translation>पहले: %1। अब: **%2**</translation>
+    </message>
+    <message>
+        <source>New gap: **%1**</source>
+        <translation>नई कमी: **%1**</translation>
+    </message>
+    <message>
+        <source>Other owner or time: %1</source>
+        <translation>दूसरा ज़िम्मेदार या समय: %1</translation>
+    </message>
+    <message>
+        <source>Mended: %1</source>
+        <translation>ठीक हुआ: %1</translation>
+    </message>
+    <message>
+        <source>Shorter: %1</source>
+        <translation>और कम: %1</translation>
+    </message>
+    <message>
+        <source>Restocked: %1</source>
+        <translation>भंडार भरा: %1</translation>
+    </message>
+    <message>
+        <source>Out for repair: %1</source>
+        <translation>मरम्मत के लिए गया: %1</translation>
+    </message>
+    <message>
+        <source>Back from repair: %1</source>
+        <translation>मरम्मत से लौटा: %1</translation>
+    </message>
+    <message>
+        <source>Switched on: %1</source>
+        <translation>चालू किया: %1</translation>
+    </message>
+    <message>
+        <source>Switched off: %1</source>
+        <translation>बंद किया: %1</translation>
+    </message>
+    <message>
+        <source>Newly expected: birth %1</source>
+        <translation>नया अपेक्षित प्रसव %1</translation>
+    </message>
+    <message>
+        <source>Expected otherwise: birth %1</source>
+        <translation>बदला हुआ अपेक्षित प्रसव %1</translation>
+    </message>
+    <message>
+        <source>A birth is off the board</source>
+        <translation>एक प्रसव बोर्ड से हटा</translation>
+    </message>
+    <message>
+        <source>The first handover of this ward</source>
+        <translation>इस वार्ड की पहली सौंप</translation>
+    </message>
+    <message>
+        <source>Since the handover of %1</source>
+        <translation>%1 की सौंप के बाद से</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more change(s)</source>
+        <translation>
+            <numerusform>और %n बदलाव</numerusform>
+            <numerusform>और %n बदलाव</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>कुछ नहीं बदला</translation>
+    </message>
 </context>
 <context>
     <name>ItemSheet</name>
@@ -1553,6 +2013,49 @@
     <message>
         <source>Independent spot checks agreed in %1 answers (%2); they differ most on %3. Look at these together.</source>
         <translation>स्वतंत्र जाँच में %1 जवाब मेल खाए (%2); सबसे ज़्यादा फ़र्क़ यहाँ है: %3। इन्हें साथ मिलकर देखें।</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeText</name>
+    <message>
+        <source>No warm place in time: birth %1</source>
+        <translation>समय पर गरम जगह नहीं: प्रसव %1</translation>
+    </message>
+    <message>
+        <source>No kit is left: birth %1</source>
+        <translation>कोई किट नहीं बची: प्रसव %1</translation>
+    </message>
+    <message>
+        <source>Switch %1 on by %2</source>
+        <translation>%1 को %2 तक चालू करें</translation>
+    </message>
+    <message>
+        <source>%1 went off at %2, a birth is near</source>
+        <translation>%1 %2 पर बंद हुआ, प्रसव पास है</translation>
+    </message>
+    <message>
+        <source>Late since %1: %2</source>
+        <translation>%1 से देर: %2</translation>
+    </message>
+    <message>
+        <source>The round of this shift is due</source>
+        <translation>इस शिफ्ट का राउंड करना है</translation>
+    </message>
+    <message>
+        <source>The round of this shift is late since %1</source>
+        <translation>इस शिफ्ट के राउंड में %1 से देर है</translation>
+    </message>
+    <message>
+        <source>Read %1, due from %2</source>
+        <translation>%1 पढ़ें, %2 से करना है</translation>
+    </message>
+    <message>
+        <source>Upkeep of %1 is overdue</source>
+        <translation>%1 की देखभाल में देर हो गई</translation>
+    </message>
+    <message>
+        <source>%1 is warm since %2</source>
+        <translation>%1 %2 से गरम है</translation>
     </message>
 </context>
 <context>
@@ -2145,6 +2648,33 @@
         <source>What was answered so far in &quot;%1&quot; can no longer be read; begin it anew.</source>
         <extracomment>%1 a kind of round, for example &quot;Check before a birth&quot;</extracomment>
         <translation>&quot;%1&quot; में अब तक जो जवाब दिए गए, वे अब पढ़े नहीं जा सकते; इसे नए सिरे से शुरू करें।</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>बंद</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Births expected</source>
+        <translation>अपेक्षित प्रसव</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>कोई नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n whole kit(s) left</source>
+        <translation>
+            <numerusform>%n पूरी किट बची</numerusform>
+            <numerusform>%n पूरी किट बचीं</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>kits were not counted</source>
+        <translation>किट नहीं गिनी गईं</translation>
     </message>
 </context>
 <context>
@@ -3390,6 +3920,149 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::BirthForm</name>
+    <message>
+        <source>Put a birth on the board: when, how many, and nothing that says who</source>
+        <translation>प्रसव बोर्ड पर लिखें: कब, कितने शिशु, और ऐसा कुछ नहीं जिससे पता चले कौन</translation>
+    </message>
+    <message>
+        <source>Preterm</source>
+        <translation>समय से पहले</translation>
+    </message>
+    <message>
+        <source>Expected about, time of day</source>
+        <translation>लगभग कब, समय</translation>
+    </message>
+    <message>
+        <source>Babies</source>
+        <translation>शिशु</translation>
+    </message>
+    <message>
+        <source>Put up</source>
+        <translation>लिखें</translation>
+    </message>
+    <message>
+        <source>About</source>
+        <translation>लगभग</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::BoardPage</name>
+    <message>
+        <source>Back to this shift · Esc</source>
+        <translation>इस शिफ्ट पर लौटें · Esc</translation>
+    </message>
+    <message>
+        <source>Births expected</source>
+        <translation>अपेक्षित प्रसव</translation>
+    </message>
+    <message>
+        <source>Birth expected</source>
+        <translation>अपेक्षित प्रसव</translation>
+    </message>
+    <message>
+        <source>Warm place</source>
+        <translation>गरम जगह</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>किट</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>कितनी देर में</translation>
+    </message>
+    <message>
+        <source>No birth is expected.</source>
+        <translation>कोई प्रसव अपेक्षित नहीं।</translation>
+    </message>
+    <message>
+        <source>Born</source>
+        <translation>जन्म हुआ</translation>
+    </message>
+    <message>
+        <source>Moved elsewhere</source>
+        <translation>कहीं और भेजा</translation>
+    </message>
+    <message>
+        <source>Called off</source>
+        <translation>रद्द</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <extracomment>%1 what the button does, %2 the key that does it</extracomment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Warmers</source>
+        <translation>वार्मर</translation>
+    </message>
+    <message>
+        <source>Warmer</source>
+        <translation>वार्मर</translation>
+    </message>
+    <message>
+        <source>On for how long</source>
+        <translation>कितनी देर से चालू</translation>
+    </message>
+    <message>
+        <source>For the birth</source>
+        <translation>किस प्रसव के लिए</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>गरम</translation>
+    </message>
+    <message>
+        <source>No warmer is on the register of devices yet.</source>
+        <translation>उपकरण सूची में अभी कोई वार्मर नहीं है।</translation>
+    </message>
+    <message>
+        <source>Switched at, time of day; empty means now</source>
+        <translation>कब चालू या बंद किया; खाली माने अभी</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>अभी</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>समय</translation>
+    </message>
+    <message>
+        <source>About %1</source>
+        <translation>लगभग %1</translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation>देर</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation>अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>कोई नहीं</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 was switched off</source>
+        <translation>%1 बंद किया गया</translation>
+    </message>
+    <message>
+        <source>%1 was switched on</source>
+        <translation>%1 चालू किया गया</translation>
+    </message>
+    <message>
+        <source>First choose who is in charge, at the top.</source>
+        <translation>पहले ऊपर प्रभारी चुनें।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::ChartCanvas</name>
     <message>
         <source>Chart</source>
@@ -3638,6 +4311,42 @@
         <source>Kept.</source>
         <translation>सेव हुआ।</translation>
     </message>
+    <message>
+        <source>For example: the spare from theatre</source>
+        <translation>जैसे: ओटी का अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>What helps until then</source>
+        <translation>तब तक क्या मदद करेगा</translation>
+    </message>
+    <message>
+        <source>me</source>
+        <translation>मैंने</translation>
+    </message>
+    <message>
+        <source>Re-check this item · R</source>
+        <translation>इसी की दोबारा जाँच · R</translation>
+    </message>
+    <message>
+        <source>Not mended after all · M</source>
+        <translation>ठीक नहीं हुआ · M</translation>
+    </message>
+    <message>
+        <source>Mended by %1 · M</source>
+        <translation>%1 ने ठीक किया · M</translation>
+    </message>
+    <message>
+        <source>Looked at by %1 · V</source>
+        <translation>%1 ने देखा · V</translation>
+    </message>
+    <message>
+        <source>First choose who is in charge, at the top.</source>
+        <translation>पहले ऊपर प्रभारी चुनें।</translation>
+    </message>
+    <message>
+        <source>Who mended it cannot be the one who looks: let a second person do it.</source>
+        <translation>जिसने ठीक किया वही नहीं देख सकता: दूसरा व्यक्ति देखे।</translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::GapsPage</name>
@@ -3680,6 +4389,81 @@
     <message>
         <source>Nothing was mended in this time.</source>
         <translation>इस समय में कुछ ठीक नहीं हुआ।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::HandoverPage</name>
+    <message>
+        <source>Save as PDF</source>
+        <translation>PDF में सहेजें</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>छापें</translation>
+    </message>
+    <message>
+        <source>Back to this shift · Esc</source>
+        <translation>इस शिफ्ट पर लौटें · Esc</translation>
+    </message>
+    <message>
+        <source>Handover: %1</source>
+        <translation>शिफ्ट सौंपना: %1</translation>
+    </message>
+    <message>
+        <source>It waits for who comes: choose your initials and take it.</source>
+        <translation>आने वाले की प्रतीक्षा है: अपने आद्याक्षर चुनें और लें।</translation>
+    </message>
+    <message>
+        <source>Nobody has signed in this shift.</source>
+        <translation>इस शिफ्ट में किसी ने हस्ताक्षर नहीं किए।</translation>
+    </message>
+    <message>
+        <source>. </source>
+        <translation>। </translation>
+    </message>
+    <message>
+        <source>Take over</source>
+        <translation>शिफ्ट लें</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>शिफ्ट सौंपें</translation>
+    </message>
+    <message>
+        <source>Take over as %1</source>
+        <translation>%1 के नाम से लें</translation>
+    </message>
+    <message>
+        <source>Hand over as %1</source>
+        <translation>%1 के नाम से सौंपें</translation>
+    </message>
+    <message>
+        <source>Taken.</source>
+        <translation>ले ली।</translation>
+    </message>
+    <message>
+        <source>Given.</source>
+        <translation>सौंप दी।</translation>
+    </message>
+    <message>
+        <source>First say who signs: choose or type initials.</source>
+        <translation>पहले बताएँ कौन हस्ताक्षर करता है: आद्याक्षर चुनें या लिखें।</translation>
+    </message>
+    <message>
+        <source>Who gave the handover cannot take it: let the one who comes sign.</source>
+        <translation>जिसने शिफ्ट सौंपी वही नहीं ले सकता: आने वाला हस्ताक्षर करे।</translation>
+    </message>
+    <message>
+        <source>Handover</source>
+        <translation>शिफ्ट सौंपना</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation>सहेजा।</translation>
     </message>
 </context>
 <context>
@@ -3953,6 +4737,25 @@
     <message>
         <source>Places</source>
         <translation>पेज</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::NoticeBar</name>
+    <message>
+        <source>Seen · Alt+0</source>
+        <translation>देखा · Alt+0</translation>
+    </message>
+    <message>
+        <source>Notice</source>
+        <translation>सूचना</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 · %n more</source>
+        <extracomment>a notice, and how many more are due</extracomment>
+        <translation>
+            <numerusform>%1 · और %n</numerusform>
+            <numerusform>%1 · और %n</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4627,6 +5430,19 @@
     <message>
         <source>Re-check what is missing</source>
         <translation>कमियाँ दोबारा जाँचें</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <extracomment>%1 what the button does, %2 the key that does it</extracomment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Births and warmers</source>
+        <translation>प्रसव और वार्मर</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>शिफ्ट सौंपें</translation>
     </message>
 </context>
 <context>

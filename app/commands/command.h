@@ -50,6 +50,9 @@ struct ReportRequest
 /** Paints, so it needs a QApplication; the platform may be offscreen. */
 int runReportMonth(const CommandContext& context, const ReportRequest& request);
 
+/** `report handover`: one page of PDF for the next shift, of --unit as it stands now. Paints as well. */
+int runReportHandover(const CommandContext& context, const std::string& out);
+
 /** What `report units` is asked for. */
 struct UnitsReportRequest
 {

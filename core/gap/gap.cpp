@@ -18,6 +18,33 @@ Instant dueFor(const Finding& finding, const DueTimes& times)
     return std::max(finding.shiftEnds, finding.at);
 }
 
+namespace {
+
+Gap foundAgain(Gap gap, const Finding& finding)
+{
+    if (finding.severity < gap.severity) // the gravest comes first
+        gap.due = std::min(gap.due, dueFor(finding));
+    if (gap.mendedAt && finding.at > *gap.mendedAt)
+        gap = reopened(std::move(gap));
+    gap.reason = finding.reason;
+    gap.severity = finding.severity;
+    gap.found += 1;
+    gap.lastFound = finding.at;
+    return gap;
+}
+
+}
+
+Gap reopened(Gap gap)
+{
+    gap.mendedBy.clear();
+    gap.mendedAt.reset();
+    gap.verifiedBy.clear();
+    gap.verifiedAt.reset();
+    gap.reopened += 1;
+    return gap;
+}
+
 std::optional<Gap> carry(const std::optional<Gap>& open, int before, const Finding& finding)
 {
     if (finding.outcome == Outcome::NotChecked)
@@ -41,12 +68,7 @@ std::optional<Gap> carry(const std::optional<Gap>& open, int before, const Findi
                 .owner = {},
                 .due = dueFor(finding),
                 .remark = {}};
-        Gap gap = *open;
-        gap.reason = finding.reason;
-        gap.severity = finding.severity;
-        gap.found += 1;
-        gap.lastFound = finding.at;
-        return gap;
+        return foundAgain(*open, finding);
     }
     if (!open)
         return std::nullopt;

@@ -25,9 +25,20 @@ struct Gap
     std::string owner; ///< initials or role; empty: nobody yet
     Instant due;
     std::string remark; ///< the latest one; never about a patient
+    std::string measure = {}; ///< what helps until it is mended; never about a patient
+    std::string mendedBy = {}; ///< who says that it is mended; a look at the item closes it
+    std::optional<Instant> mendedAt = {};
+    std::string verifiedBy = {}; ///< who looked at the mended thing: never the one who mended it
+    std::optional<Instant> verifiedAt = {};
+    int reopened = 0; ///< how often it was said to be mended and was not
     bool operator==(const Gap&) const = default;
 
     [[nodiscard]] bool isOpen() const { return !closedAt; }
+    /** Critical and mended: a second person has to look. */
+    [[nodiscard]] bool wantsVerifying() const
+    {
+        return severity == Severity::Critical && !mendedBy.empty() && verifiedBy.empty();
+    }
 };
 
 /** What one round says of one item. */
@@ -55,10 +66,15 @@ struct DueTimes
 /** When a gap found like this is due. */
 Instant dueFor(const Finding& finding, const DueTimes& times = {});
 
+/** Not mended after all. */
+Gap reopened(Gap gap);
+
 /**
  * Carries one finding into the life of an item's gaps. `open`: the open gap, if there is one; `before`: how many
  * the item has had so far, the open one included. Returns the gap to write: a new one, the open one gone on, or
- * the open one closed; nothing when the finding changes nothing (met without a gap, or not checked).
+ * the open one closed; nothing when the finding changes nothing (met without a gap, or not checked). One that is
+ * found graver than before is due no later than a new one of that severity; one that was said to be mended and is
+ * found again is reopened.
  */
 std::optional<Gap> carry(const std::optional<Gap>& open, int before, const Finding& finding);
 

@@ -11,7 +11,8 @@ const std::string columns = "unit, item, nth, severity, reason, reason_value, re
                             "reason_ready_at, opened_slot, "
                             "opened_at, opened_station, opened_seq, found, last_found, closed_slot, "
                             "closed_at, closed_station, closed_seq, "
-                            "closed_as_not_applicable, owner, due, remark";
+                            "closed_as_not_applicable, owner, due, remark, "
+                            "measure, mended_by, mended_at, verified_by, verified_at, reopened";
 const std::string select = "SELECT " + columns + " FROM gap WHERE unit = ? AND ";
 
 template <class T> T known(std::optional<T> value, const char* column)
@@ -52,7 +53,13 @@ Gap gapIn(const Statement& row)
         .closedAsNotApplicable = row.integer(19) != 0,
         .owner = row.text(20),
         .due = row.time(21),
-        .remark = row.text(22)};
+        .remark = row.text(22),
+        .measure = row.text(23),
+        .mendedBy = row.text(24),
+        .mendedAt = timeIn(row, 25),
+        .verifiedBy = row.text(26),
+        .verifiedAt = timeIn(row, 27),
+        .reopened = row.number(28)};
     if (!gap.isOpen()) {
         gap.closedSlot = row.integer(15);
         gap.closedBy = RecordId{.station = row.text(17), .seq = row.integer(18)};
@@ -72,6 +79,16 @@ void bindReason(Statement& statement, const Gap& gap)
         .bind(gap.reason.readyAt);
 }
 
+void bindMending(Statement& statement, const Gap& gap)
+{
+    statement.bind(gap.measure)
+        .bind(gap.mendedBy)
+        .bind(gap.mendedAt)
+        .bind(gap.verifiedBy)
+        .bind(gap.verifiedAt)
+        .bind(gap.reopened);
+}
+
 void bindCourse(Statement& statement, const Gap& gap)
 {
     statement.bind(gap.found).bind(gap.lastFound).bind(gap.closedSlot).bind(gap.closedAt);
@@ -80,6 +97,7 @@ void bindCourse(Statement& statement, const Gap& gap)
     else
         statement.bindNull().bindNull();
     statement.bind(gap.closedAsNotApplicable ? 1 : 0).bind(gap.owner).bind(gap.due).bind(gap.remark);
+    bindMending(statement, gap);
 }
 
 std::vector<Gap> gapsIn(Statement& rows)
@@ -95,7 +113,8 @@ std::vector<Gap> gapsIn(Statement& rows)
 void GapTable::insert(const Gap& gap)
 {
     static const std::string text = "INSERT INTO gap (closed, " + columns
-        + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+        + ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+          "?, ?, ?, ?, ?, ?)";
     Statement statement = m_database.prepare(text);
     statement.bind(isClosed(gap)).bind(gap.unit).bind(gap.item).bind(gap.nth);
     bindReason(statement, gap);
@@ -118,10 +137,12 @@ void GapTable::update(const Gap& gap)
     }
     Statement statement = m_database.prepare(
         "UPDATE gap SET severity = ?, reason = ?, reason_value = ?, reason_limit = ?, reason_part = ?, "
-        "reason_ready_at = ?, found = ?, last_found = ?, owner = ?, due = ?, remark = ? "
+        "reason_ready_at = ?, found = ?, last_found = ?, owner = ?, due = ?, remark = ?, "
+        "measure = ?, mended_by = ?, mended_at = ?, verified_by = ?, verified_at = ?, reopened = ? "
         "WHERE unit = ? AND closed = 0 AND item = ? AND nth = ?");
     bindReason(statement, gap);
     statement.bind(gap.found).bind(gap.lastFound).bind(gap.owner).bind(gap.due).bind(gap.remark);
+    bindMending(statement, gap);
     statement.bind(gap.unit).bind(gap.item).bind(gap.nth).run();
 }
 

@@ -185,6 +185,7 @@ public:
     Result<std::vector<Gap>> closedGaps(const std::string& unit, Instant since) const;
     /** All gaps an item ever had in the unit, in order. */
     Result<std::vector<Gap>> gapsOf(const std::string& unit, const std::string& item) const;
+    /** Refused as checkAction and checkActionOn say; what is mended or verified without a time is so now. */
     Result<void> actOnGap(const std::string& unit, const GapAction& action, const std::string& actor);
 
     // What is tried
@@ -214,7 +215,7 @@ public:
     Result<void> noteFridge(const std::string& unit, const FridgeReading& reading, const std::string& actor);
     Result<RecordId> giveHandover(
         const std::string& unit, const HandoverGiven& given, const std::string& actor);
-    /** NotFound: it names no handover of the unit; AlreadyExists: it was taken. */
+    /** NotFound: it names no handover of the unit; AlreadyExists: it was taken; refused for who gave it. */
     Result<void> takeHandover(const std::string& unit, const HandoverTaken& taken, const std::string& actor);
 
     /** As last described, by id. */

@@ -32,15 +32,18 @@ Result<std::vector<Gap>> Store::gapsOf(const std::string& unit, const std::strin
 Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, const std::string& actor)
 {
     return m_parts->inTransaction([&] {
-        need(checkAction(action));
+        GapAction done = action;
+        if ((done.mended || done.verified) && !done.at)
+            done.at = m_parts->clock.now();
+        need(checkAction(done));
         const auto gap = m_parts->gaps.find(unit, action.item, action.nth);
         const std::string name
             = "gap " + action.item + '/' + std::to_string(action.nth) + " of unit '" + unit + '\'';
         if (!gap)
             refuse(ErrorCode::NotFound, name + " is not known");
-        if (!gap->isOpen())
-            refuse(ErrorCode::InvalidArgument, name + " is closed", "Act on the gap that is open now.");
-        m_parts->append(recordkind::gapAction, unit, toBody(action), actor);
+        if (const auto allowed = checkActionOn(*gap, done); !allowed)
+            refuse(allowed.error().code, name + ": " + allowed.error().message, allowed.error().hint);
+        m_parts->append(recordkind::gapAction, unit, toBody(done), actor);
     });
 }
 

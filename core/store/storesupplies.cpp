@@ -191,7 +191,9 @@ Result<void> Store::takeHandover(
         const SupplyFactTable& table = m_parts->supplies;
         const auto given = table.facts<HandoverGiven>(
             unit, recordkind::handover, handoverGivenFromBody, SupplyFactTable::given);
-        if (std::none_of(given.begin(), given.end(), [&](const auto& one) { return one.id == taken.given; }))
+        const auto mine = std::find_if(
+            given.begin(), given.end(), [&](const auto& one) { return one.id == taken.given; });
+        if (mine == given.end())
             notKnown("handover", taken.given.station + '/' + std::to_string(taken.given.seq),
                 "Take the one that was given last.");
         const auto before = table.facts<HandoverTaken>(
@@ -199,6 +201,9 @@ Result<void> Store::takeHandover(
         if (std::any_of(
                 before.begin(), before.end(), [&](const auto& one) { return one.what.given == taken.given; }))
             refuse(ErrorCode::AlreadyExists, "this handover was taken already");
+        if (samePerson(taken.by, mine->what.by))
+            refuse(ErrorCode::InvalidArgument, "who gives a handover cannot take it",
+                "Let the one who comes take it.");
         m_parts->append(recordkind::handover, unit, toBody(taken), actor);
     });
 }

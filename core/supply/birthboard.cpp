@@ -8,10 +8,11 @@
 namespace cradlepost {
 
 namespace {
-constexpr CodeTable<BirthChange, 3> changeNames{{
+constexpr CodeTable<BirthChange, 4> changeNames{{
     {BirthChange::Expected, "expected"},
     {BirthChange::Done, "done"},
     {BirthChange::Cancelled, "cancelled"},
+    {BirthChange::Moved, "moved"},
 }};
 constexpr int mostBabies = 4;
 
@@ -76,6 +77,7 @@ std::vector<BirthSpan> foldBirths(std::vector<Recorded<BirthEvent>> events)
             if (before.until)
                 continue;
             before.until = what.at;
+            before.end = what.change;
         }
         if (what.change == BirthChange::Expected) {
             latest[what.birth] = spans.size();
@@ -90,7 +92,8 @@ std::vector<BirthSpan> foldBirths(std::vector<Recorded<BirthEvent>> events)
             latest[what.birth] = spans.size();
             spans.push_back({.what = {.birth = what.birth, .expected = what.at, .babies = 1},
                 .from = what.at,
-                .until = what.at});
+                .until = what.at,
+                .end = what.change});
         }
     }
     return spans;

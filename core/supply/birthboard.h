@@ -11,7 +11,8 @@ namespace cradlepost {
 enum class BirthChange {
     Expected, ///< put up, or its time, babies or flag changed
     Done,
-    Cancelled, ///< no longer expected here
+    Cancelled, ///< no longer expected
+    Moved, ///< to be born elsewhere
 };
 
 /** A birth on the board: when and how many, nothing on who. The body of a `birth-expected` record. */
@@ -44,11 +45,12 @@ struct BirthSpan
 {
     ExpectedBirth what;
     Instant from;
-    std::optional<Instant> until; ///< changed, done or cancelled; none: still on the board
+    std::optional<Instant> until; ///< changed or off the board; none: still on it
+    std::optional<BirthChange> end = {}; ///< what happened at `until`; Expected: it was changed
     bool operator==(const BirthSpan&) const = default;
 };
 
-/** All that ever stood on the board, in order of `from`. What is done or cancelled does not come back. */
+/** All that ever stood on the board, in order of `from`. What is off the board does not come back. */
 std::vector<BirthSpan> foldBirths(std::vector<Recorded<BirthEvent>> events);
 /** On the board at `t`, the first expected first; an overdue one stays until it is done or cancelled. */
 std::vector<ExpectedBirth> expectedAt(const std::vector<BirthSpan>& board, Instant t);

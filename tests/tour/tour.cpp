@@ -109,6 +109,41 @@ void walk(Scene& scene, std::size_t n)
 
 }
 
+namespace {
+
+/** A handover that was taken, then two births on the board, a warmer that is on and one that has to go on. */
+void setUpBoard(Scene& scene)
+{
+    using namespace std::chrono;
+    const std::string unit = "sorrel-hill";
+    auto store = test::must(Store::open(scene.file, scene.clock));
+    const Language language(QStringLiteral("en"));
+    Ward ward(*store, scene.clock, language, unit);
+    ward.refresh();
+    ward.setActor("A. T.");
+    test::must(ward.giveHandover());
+    ward.setActor("N. K.");
+    test::must(ward.takeHandover());
+    std::vector<std::string> warmers;
+    for (const WarmerRow& row : ward.board().warmers)
+        warmers.push_back(row.device.id);
+    for (int nth = static_cast<int>(warmers.size()) + 1; nth <= 2; ++nth) {
+        const std::string id = "tour-warmer-" + std::to_string(nth);
+        test::must(store->noteEquipment(unit,
+            {{.device = id,
+                .at = scene.clock.now(),
+                .deed = Added {.device = {.id = id, .kind = EquipmentKind::Warmer, .label = "Warmer " + std::to_string(nth)}}}},
+            "N. K."));
+        warmers.push_back(id);
+    }
+    test::must(ward.switchWarmer(warmers[0], true, scene.clock.now() - minutes(18)));
+    test::must(ward.expectBirth(scene.clock.now() + minutes(50), 2, true));
+    scene.clock.advance(seconds(20));
+    test::must(ward.expectBirth(scene.clock.now() + hours(4), 1, false));
+}
+
+}
+
 int main(int argc, char** argv)
 {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
@@ -130,6 +165,10 @@ int main(int argc, char** argv)
     tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
     tour.photograph(scene, QStringLiteral("month"), Place::Month);
     tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);
+    setUpBoard(scene);
+    tour.photograph(scene, QStringLiteral("shift-board"), Place::ThisShift);
+    tour.photograph(scene, QStringLiteral("board"), Place::Board);
+    tour.photograph(scene, QStringLiteral("handover"), Place::Handover);
     scene.clock.advance(hours(8));
     tour.photograph(scene, QStringLiteral("shift-no-round"), Place::ThisShift);
     tour.photograph(scene, QStringLiteral("round-start"), Place::Round);

@@ -26,6 +26,7 @@ void Ward::refresh()
         m_view = std::move(*view);
     else
         m_fault = view.error();
+    readBoard();
     if (m_view && m_actor.empty()) {
         // Whoever walked last in this shift is most likely still here.
         if (!m_view->saved.empty())
@@ -34,6 +35,20 @@ void Ward::refresh()
             m_actor = m_view->drafts.back().actor;
     }
     Q_EMIT changed();
+}
+
+void Ward::readBoard()
+{
+    m_board = {};
+    m_notices.clear();
+    if (!m_view)
+        return;
+    auto board = boardView(m_store, *m_view, now());
+    if (board)
+        m_board = std::move(*board);
+    else if (!m_fault)
+        m_fault = board.error();
+    m_notices = noticesOf(m_store, *m_view, m_board, now()).value_or(std::vector<Notice>());
 }
 
 void Ward::setUnit(const std::string& unit)
@@ -66,12 +81,60 @@ Result<Walk> Ward::takeUp(RoundKind kind)
     auto draft = freshDraft(kind, checklist);
     if (!draft)
         return tl::unexpected(draft.error());
-    auto walk = Walk::of(std::move(checklist), m_view->calendar.zone(), std::move(*draft));
+    return walkOf(std::move(*draft), std::move(checklist));
+}
+
+Result<Walk> Ward::walkOf(Draft draft, Checklist checklist)
+{
+    auto walk = Walk::of(std::move(checklist), m_view->calendar.zone(), std::move(draft));
     if (!walk)
         return walk;
     if (auto kept = keep(*walk); !kept)
         return tl::unexpected(kept.error());
     return walk;
+}
+
+Result<Walk> Ward::takeUpOne(const std::string& item)
+{
+    if (!m_view || !m_view->standing)
+        return fail(ErrorCode::NotFound, "there is no round in this shift to re-check", "walk the round first");
+    const auto at = m_view->adopted.checklist.position(item);
+    if (!at)
+        return fail(ErrorCode::NotFound, "item '" + item + "' is not in the round of this shift");
+    for (const Draft& draft : m_view->drafts) {
+        if (draft.kind != RoundKind::Recheck)
+            continue;
+        if (std::find(draft.asked.begin(), draft.asked.end(), *at) != draft.asked.end() && draft.asked.size() == 1)
+            return takeUp(RoundKind::Recheck);
+        const bool begun = std::any_of(
+            draft.answeredAt.begin(), draft.answeredAt.end(), [](const auto& time) { return time.has_value(); });
+        if (begun)
+            return fail(ErrorCode::AlreadyExists, "another re-check is in hand", "finish it or put it aside first");
+    }
+    if (auto someone = named(); !someone)
+        return tl::unexpected(someone.error());
+    Checklist checklist;
+    auto draft = recheckDraft({*at}, checklist);
+    if (!draft)
+        return tl::unexpected(draft.error());
+    return walkOf(std::move(*draft), std::move(checklist));
+}
+
+Result<Draft> Ward::recheckDraft(std::vector<std::size_t> asked, Checklist& checklist) const
+{
+    const auto& standing = m_view->standing;
+    if (!standing || asked.empty())
+        return fail(ErrorCode::NotFound, "there is nothing to re-check in this shift");
+    checklist = m_view->adopted.checklist;
+    return Walk::beginRecheck(checklist, m_unit, m_actor, standing->round.shift, standing->round.limits,
+        standing->roundId, standing->answers, std::move(asked), now());
+}
+
+Result<void> Ward::named() const
+{
+    if (m_actor.empty())
+        return fail(ErrorCode::InvalidArgument, "nobody is named as doing this", "choose your initials first");
+    return {};
 }
 
 Result<Draft> Ward::freshDraft(RoundKind kind, Checklist& checklist) const
@@ -81,21 +144,14 @@ Result<Draft> Ward::freshDraft(RoundKind kind, Checklist& checklist) const
     const Shift shift = m_view->calendar.shiftAt(now());
     if (kind == RoundKind::Recheck) {
         const auto& standing = m_view->standing;
-        const auto nothing = fail(ErrorCode::NotFound, "there is nothing to re-check in this shift");
-        if (!standing)
-            return nothing;
-        checklist = m_view->adopted.checklist;
         std::vector<std::size_t> asked;
-        for (std::size_t at = 0; at < standing->judgements.size(); ++at) {
+        for (std::size_t at = 0; standing && at < standing->judgements.size(); ++at) {
             const bool byClock = std::find(standing->warmByClock.begin(), standing->warmByClock.end(), at)
                 != standing->warmByClock.end();
             if (standing->judgements[at].reason || byClock)
                 asked.push_back(at);
         }
-        if (asked.empty())
-            return nothing;
-        return Walk::beginRecheck(checklist, m_unit, m_actor, standing->round.shift, standing->round.limits,
-            standing->roundId, standing->answers, std::move(asked), now());
+        return recheckDraft(std::move(asked), checklist);
     }
     if (kind == RoundKind::Shift && m_view->standing && m_view->standing->round.shift.slot() == shift.slot())
         return fail(ErrorCode::AlreadyExists, "the round of this shift is done", "re-check what is missing instead");
@@ -151,12 +207,71 @@ Result<void> Ward::putAside(RoundKind kind)
     return dropped;
 }
 
-Result<void> Ward::act(const GapAction& action)
+Result<void> Ward::refreshed(Result<void> done)
 {
-    auto done = m_store.actOnGap(m_unit, action, m_actor);
     if (done)
         refresh();
     return done;
+}
+
+Result<void> Ward::act(const GapAction& action) { return refreshed(m_store.actOnGap(m_unit, action, m_actor)); }
+
+Result<void> Ward::switchWarmer(const std::string& device, bool on, Instant at)
+{
+    if (auto someone = named(); !someone)
+        return someone;
+    return refreshed(m_store.switchWarmer(m_unit, {.device = device, .at = at, .on = on}, m_actor));
+}
+
+Result<void> Ward::expectBirth(Instant expected, int babies, bool preterm)
+{
+    if (auto someone = named(); !someone)
+        return someone;
+    const Instant at = now();
+    return refreshed(m_store.noteBirth(m_unit,
+        {.birth = "b" + std::to_string(toMs(at)),
+            .at = at,
+            .expected = expected,
+            .babies = babies,
+            .preterm = preterm},
+        m_actor));
+}
+
+Result<void> Ward::endBirth(const std::string& birth, BirthChange how)
+{
+    if (auto someone = named(); !someone)
+        return someone;
+    return refreshed(m_store.noteBirth(m_unit, {.birth = birth, .at = now(), .change = how}, m_actor));
+}
+
+Result<HandoverView> Ward::handover() const
+{
+    if (!m_view)
+        return tl::unexpected(m_fault.value_or(Error {ErrorCode::NotFound, "the unit is not set up", {}}));
+    return handoverView(m_store, *m_view, m_board, now());
+}
+
+Result<void> Ward::giveHandover()
+{
+    if (auto someone = named(); !someone)
+        return someone;
+    auto view = handover();
+    if (!view)
+        return tl::unexpected(view.error());
+    const auto given = m_store.giveHandover(m_unit, {.what = std::move(view->what), .by = m_actor, .at = now()}, m_actor);
+    return refreshed(given ? Result<void>() : tl::unexpected(given.error()));
+}
+
+Result<void> Ward::takeHandover()
+{
+    if (auto someone = named(); !someone)
+        return someone;
+    const auto last = m_store.lastHandover(m_unit);
+    if (!last)
+        return tl::unexpected(last.error());
+    if (!*last)
+        return fail(ErrorCode::NotFound, "no handover was given yet");
+    return refreshed(m_store.takeHandover(m_unit, {.given = (*last)->id, .by = m_actor, .at = now()}, m_actor));
 }
 
 }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/store/shiftview.h"
+#include "core/store/boardview.h"
+#include "core/store/handoverview.h"
 #include "ui/text/timetext.h"
 
 #include <QObject>
@@ -28,6 +29,11 @@ public:
     [[nodiscard]] const std::optional<ShiftView>& view() const { return m_view; }
     [[nodiscard]] const std::optional<Error>& fault() const { return m_fault; }
 
+    /** Warmers and expected births, read with the shift. */
+    [[nodiscard]] const BoardView& board() const { return m_board; }
+    /** What is due, first due first, read with the shift. */
+    [[nodiscard]] const std::vector<Notice>& notices() const { return m_notices; }
+
     /** Reads the shift again and emits changed(). */
     void refresh();
     /** Another unit of the same database; refreshes. */
@@ -53,7 +59,23 @@ public:
     Result<RecordId> putRight(const SavedRound& round, const Walk& walk, const std::string& reason);
     /** Drops the draft without a record. */
     Result<void> putAside(RoundKind kind);
+    /**
+     * A re-check of one item: the draft that asks it, or a fresh one that takes the place of a draft in which
+     * nothing is answered yet. Fails as takeUp does, and with AlreadyExists when another re-check is in hand.
+     */
+    Result<Walk> takeUpOne(const std::string& item);
     Result<void> act(const GapAction& action);
+    Result<void> switchWarmer(const std::string& device, bool on, Instant at);
+    /** Puts a birth on the board. */
+    Result<void> expectBirth(Instant expected, int babies, bool preterm);
+    /** Takes it off the board. */
+    Result<void> endBirth(const std::string& birth, BirthChange how);
+    /** How a handover would read now; nothing before the first refresh. */
+    [[nodiscard]] Result<HandoverView> handover() const;
+    /** Signs the handover as the one in charge. */
+    Result<void> giveHandover();
+    /** Signs the one that was given last, as the one in charge. */
+    Result<void> takeHandover();
 
 Q_SIGNALS:
     void changed();
@@ -61,6 +83,11 @@ Q_SIGNALS:
 
 private:
     Result<Draft> freshDraft(RoundKind kind, Checklist& checklist) const;
+    Result<Draft> recheckDraft(std::vector<std::size_t> asked, Checklist& checklist) const;
+    Result<Walk> walkOf(Draft draft, Checklist checklist);
+    Result<void> named() const;
+    void readBoard();
+    Result<void> refreshed(Result<void> done);
 
     Store& m_store;
     const Clock& m_clock;
@@ -69,6 +96,8 @@ private:
     std::string m_actor;
     std::optional<ShiftView> m_view;
     std::optional<Error> m_fault;
+    BoardView m_board;
+    std::vector<Notice> m_notices;
 };
 
 }

@@ -111,7 +111,7 @@ void ReportPages::appendSections()
         appendText(m_strips, *m_paper, section.title,
             {.role = TextRole::Lead,
                 .weight = TextWeight::SemiBold,
-                .gap = 2 * m_paper->theme().space(Space::Apart),
+                .gap = (m_document.compact ? 1 : 2) * m_paper->theme().space(Space::Apart),
                 .keepsNext = true});
         appendParts(section.parts);
         if (m_strips.size() > first)

@@ -104,7 +104,8 @@ int InkText::draw(QPainter& painter, const QRect& box) const
     if (isEmpty())
         return used;
     QPointF place = box.topLeft();
-    if (box.width() >= m_naturalWidth) {
+    const bool manyLines = m_layout->text().contains(QChar::LineSeparator); // each keeps to its own side
+    if (box.width() >= m_naturalWidth && !manyLines) {
         layOut(unbounded);
         const int spare = box.width() - m_naturalWidth;
         place.rx() += m_alignment.testFlag(Qt::AlignRight) ? spare

@@ -162,7 +162,7 @@ ReadinessStrip::Grid ReadinessStrip::makeGrid(int width) const
     grid.markSide = std::clamp(grid.cellWidth - 3.0, leastMarkBox, static_cast<double>(theme.px(15)));
     grid.titleHeight = titleText(days - grid.firstDay).height(width);
     grid.cellsTop = grid.titleHeight + theme.space(Space::Close) + line + theme.space(Space::Tight);
-    grid.rowHeight = std::max(line, static_cast<int>(grid.markSide)) + theme.space(Space::Close);
+    grid.rowHeight = std::max(line, static_cast<int>(grid.markSide)) + theme.space(Space::Tight);
     return grid;
 }
 

@@ -11,6 +11,10 @@
 
 namespace cradlepost {
 
+namespace {
+constexpr int noticeWidth = 360; ///< in two lines of small print
+}
+
 HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
@@ -35,8 +39,9 @@ HeaderBar::HeaderBar(Ward& ward, QWidget* parent)
     m_actor->setFocusPolicy(Qt::TabFocus);
     m_grid->addWidget(m_unit, 0, 0);
     m_grid->setColumnStretch(1, 1);
-    m_grid->addWidget(m_actor, 0, 2);
-    m_grid->addWidget(m_clock, 0, 3);
+    m_grid->setColumnStretch(2, 2);
+    m_grid->addWidget(m_actor, 0, 3);
+    m_grid->addWidget(m_clock, 0, 4);
     connect(m_unit, &QComboBox::activated, this,
         [this] { Q_EMIT unitChosen(m_unit->currentData().toString().toStdString()); });
     connect(m_actor, &QComboBox::activated, this,
@@ -90,17 +95,37 @@ void HeaderBar::showSaved(Instant at)
     m_clock->setText(tr("saved %1:%2").arg(m_ward.times().clock(at)).arg(seconds, 2, 10, QLatin1Char('0')));
 }
 
+void HeaderBar::setNotice(QWidget* notice)
+{
+    m_notice = notice;
+    m_notice->setParent(this);
+    arrange();
+}
+
 void HeaderBar::arrange()
 {
     const int spaces = m_grid->contentsMargins().left() + m_grid->contentsMargins().right()
-        + 3 * m_grid->horizontalSpacing();
-    const int wanted = m_unit->sizeHint().width() + m_shift->sizeHint().width() + m_actor->sizeHint().width()
-        + m_clock->sizeHint().width() + spaces;
+        + 4 * m_grid->horizontalSpacing();
+    const int rest = m_unit->sizeHint().width() + m_actor->sizeHint().width() + m_clock->sizeHint().width() + spaces;
+    const int shift = m_shift->sizeHint().width();
+    const bool anything = m_notice != nullptr && !m_notice->isHidden();
+    const int notice = anything ? std::min(m_notice->sizeHint().width(), themeOf(*this).px(noticeWidth)) : 0;
     m_grid->removeWidget(m_shift);
-    if (wanted <= width())
+    if (m_notice != nullptr)
+        m_grid->removeWidget(m_notice);
+    int row = 0;
+    const bool shiftFits = rest + shift <= width();
+    m_grid->setColumnMinimumWidth(1, shiftFits ? shift : 0);
+    if (shiftFits)
         m_grid->addWidget(m_shift, 0, 1, Qt::AlignVCenter);
     else // large text: the shift goes below, whole
-        m_grid->addWidget(m_shift, 1, 0, 1, 4);
+        m_grid->addWidget(m_shift, ++row, 0, 1, 5);
+    if (!anything)
+        return;
+    if (rest + shift + notice <= width())
+        m_grid->addWidget(m_notice, 0, 2, Qt::AlignVCenter);
+    else
+        m_grid->addWidget(m_notice, ++row, 0, 1, 5);
 }
 
 void HeaderBar::resizeEvent(QResizeEvent* event)

@@ -22,6 +22,10 @@ public:
 
     /** "saved 19:31:08" beside the clock, until the next refresh of the shift. */
     void showSaved(Instant at);
+    /** Stands between the shift and who is in charge where there is room, else below; the bar takes it over. */
+    void setNotice(QWidget* notice);
+    /** Places its parts anew: the notice came or went. */
+    void arrange();
     /** Units may have been added or renamed. */
     void reload();
 
@@ -36,14 +40,13 @@ private:
     void refresh();
     void fillPeople();
 
-    void arrange();
-
     Ward& m_ward;
     QGridLayout* m_grid;
     LateComboBox* m_unit;
     WrapLabel* m_shift;
     LateComboBox* m_actor;
     QLabel* m_clock;
+    QWidget* m_notice = nullptr;
 };
 
 }

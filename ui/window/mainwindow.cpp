@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "ui/window/mainwindow.h"
 
+#include "ui/pages/board/boardpage.h"
 #include "ui/pages/gaps/gapspage.h"
+#include "ui/pages/handover/handoverpage.h"
 #include "ui/pages/month/monthpage.h"
 #include "ui/pages/round/roundpage.h"
 #include "ui/pages/setup/setuppage.h"
@@ -9,6 +11,7 @@
 #include "ui/pages/units/unitspage.h"
 #include "ui/widgets/navigationrail.h"
 #include "ui/window/headerbar.h"
+#include "ui/window/noticebar.h"
 
 #include <QBoxLayout>
 #include <QScrollArea>
@@ -63,6 +66,9 @@ MainWindow::MainWindow(Store& store, const Clock& clock, const Language& languag
     setLayoutDirection(language.isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
     m_ward.refresh();
     m_header = new HeaderBar(m_ward);
+    auto* notice = new NoticeBar(m_ward);
+    m_header->setNotice(notice);
+    connect(notice, &NoticeBar::changed, m_header, &HeaderBar::arrange);
     std::vector<RailPlace> places;
     for (const Place place : openPlaces) {
         const QString names[] = {tr("This shift"), tr("Round"), tr("Gaps"), tr("Stores"), tr("Month"), tr("Units"), tr("Set-up")};
@@ -90,10 +96,15 @@ void MainWindow::openPlace(Place place)
 {
     m_place = place;
     m_stack->setCurrentWidget(page(place));
-    const auto at = std::find(openPlaces.begin(), openPlaces.end(), place);
+    const bool ofShift = place == Place::Board || place == Place::Handover;
+    const auto at = std::find(openPlaces.begin(), openPlaces.end(), ofShift ? Place::ThisShift : place);
     m_rail->setPlace(static_cast<int>(at - openPlaces.begin()));
     if (place == Place::Round)
         m_stack->currentWidget()->setFocus(Qt::OtherFocusReason);
+    if (place == Place::Board)
+        m_board->takeFocus();
+    if (place == Place::Handover)
+        m_handover->takeFocus();
 }
 
 void MainWindow::beginRound(RoundKind kind)
@@ -117,11 +128,12 @@ QWidget* MainWindow::makePage(Place place)
     switch (place) {
     case Place::Round:
         return makeRound();
-    case Place::Gaps: {
-        auto* gaps = new GapsPage(m_ward);
-        connect(gaps, &GapsPage::roundWanted, this, &MainWindow::beginRound);
-        return scrolling(gaps);
-    }
+    case Place::Gaps:
+        return makeGaps();
+    case Place::Board:
+        return makeBoard();
+    case Place::Handover:
+        return makeHandover();
     case Place::Month:
         return makeMonth();
     case Place::Units:
@@ -131,7 +143,39 @@ QWidget* MainWindow::makePage(Place place)
     default:
         break;
     }
+    return makeShift();
+}
+
+QWidget* MainWindow::makeBoard()
+{
+    m_board = new BoardPage(m_ward);
+    connect(m_board, &BoardPage::leaveWanted, this, [this] { openPlace(Place::ThisShift); });
+    return scrolling(m_board);
+}
+
+QWidget* MainWindow::makeHandover()
+{
+    m_handover = new HandoverPage(m_ward);
+    connect(m_handover, &HandoverPage::leaveWanted, this, [this] { openPlace(Place::ThisShift); });
+    return scrolling(m_handover);
+}
+
+QWidget* MainWindow::makeGaps()
+{
+    auto* gaps = new GapsPage(m_ward);
+    connect(gaps, &GapsPage::roundWanted, this, &MainWindow::beginRound);
+    connect(gaps, &GapsPage::itemWanted, this, [this](const std::string& item) {
+        openPlace(Place::Round);
+        m_round->beginOne(item);
+    });
+    return scrolling(gaps);
+}
+
+QWidget* MainWindow::makeShift()
+{
     auto* shift = new ThisShiftPage(m_ward);
+    connect(shift, &ThisShiftPage::boardWanted, this, [this] { openPlace(Place::Board); });
+    connect(shift, &ThisShiftPage::handoverWanted, this, [this] { openPlace(Place::Handover); });
     connect(shift, &ThisShiftPage::roundWanted, this, &MainWindow::beginRound);
     connect(shift, &ThisShiftPage::gapsWanted, this, [this] { openPlace(Place::Gaps); });
     return scrolling(shift);

@@ -12,12 +12,15 @@ class QTimer;
 
 namespace cradlepost {
 
+class BoardPage;
+class HandoverPage;
 class HeaderBar;
 class NavigationRail;
+class NoticeBar;
 class RoundPage;
 
-/** The places of the window; their number is the key that leads there with Alt. */
-enum class Place { ThisShift = 1, Round = 2, Gaps = 3, Stores = 4, Month = 5, Units = 6, Setup = 7 };
+/** The places of the window; their number is the key that leads there with Alt. The last two belong to *This shift*. */
+enum class Place { ThisShift = 1, Round = 2, Gaps = 3, Stores = 4, Month = 5, Units = 6, Setup = 7, Board = 8, Handover = 9 };
 
 /** The one window: the rail of places, the header, and the page that is open. */
 class MainWindow : public QWidget
@@ -45,6 +48,10 @@ private:
     QWidget* makeRound();
     QWidget* makeMonth();
     QWidget* makeSetup();
+    QWidget* makeBoard();
+    QWidget* makeHandover();
+    QWidget* makeShift();
+    QWidget* makeGaps();
     void chooseUnit(const std::string& unit);
 
     Settings m_settings;
@@ -55,7 +62,9 @@ private:
     QStackedWidget* m_stack;
     QTimer* m_tick;
     RoundPage* m_round = nullptr;
-    std::array<QWidget*, 8> m_pages {};
+    BoardPage* m_board = nullptr;
+    HandoverPage* m_handover = nullptr;
+    std::array<QWidget*, 10> m_pages {};
 };
 
 }

@@ -55,7 +55,7 @@ TEST_CASE("a gap opens when it is found and none is open")
     CHECK(carry(std::nullopt, 3, finding(Outcome::Gap))->nth == 4);
 }
 
-TEST_CASE("a gap found again goes on with its owner and due time, and says what was found last")
+TEST_CASE("a gap found again goes on with its owner, and says what was found last")
 {
     Gap open = openGap();
     open.owner = "AB";
@@ -70,6 +70,7 @@ TEST_CASE("a gap found again goes on with its owner and due time, and says what 
     expected.lastFound = at(25, 8);
     expected.severity = Severity::Critical;
     expected.reason = later.reason;
+    expected.due = at(25, 19); // it became critical: no later than the end of the shift that found it so
     CHECK(*gap == expected);
 }
 
@@ -188,4 +189,53 @@ TEST_CASE("random months of findings give the lives that their letters tell")
             REQUIRE(gaps[k].closedAsNotApplicable == lives[k].isNotApplicable);
         }
     }
+}
+
+TEST_CASE("a gap found graver than before is due no later than a new one of that severity")
+{
+    Gap open = openGap(); // major, found on the 24th at 8: due on the 25th at 8
+    CHECK(open.due == at(25, 8));
+    const auto critical = carry(open, 1, finding(Outcome::Gap, 24, Severity::Critical));
+    REQUIRE(critical.has_value());
+    CHECK(critical->due == at(24, 19)); // the end of the shift that found it
+    open.due = at(24, 12); // the owner had promised it earlier than that
+    CHECK(carry(open, 1, finding(Outcome::Gap, 24, Severity::Critical))->due == at(24, 12));
+    CHECK(carry(open, 1, finding(Outcome::Gap, 24, Severity::Minor))->due == at(24, 12));
+}
+
+TEST_CASE("a gap that was said to be mended and is found again is reopened")
+{
+    Gap open = openGap();
+    open.mendedBy = "AB";
+    open.mendedAt = at(24, 10);
+    open.verifiedBy = "CD";
+    open.verifiedAt = at(24, 11);
+    const auto again = carry(open, 1, finding(Outcome::Gap, 25));
+    REQUIRE(again.has_value());
+    CHECK(again->isOpen());
+    CHECK(again->reopened == 1);
+    CHECK(again->mendedBy.empty());
+    CHECK_FALSE(again->mendedAt.has_value());
+    CHECK(again->verifiedBy.empty());
+    // A round that was finished before it was mended says nothing against it.
+    CHECK(carry(open, 1, finding(Outcome::Gap, 24))->mendedBy == "AB");
+    const auto closed = carry(open, 1, finding(Outcome::Met, 25));
+    REQUIRE(closed.has_value());
+    CHECK_FALSE(closed->isOpen());
+    CHECK(closed->mendedBy == "AB");
+    CHECK(closed->reopened == 0);
+}
+
+TEST_CASE("only a critical gap that was mended wants a second pair of eyes")
+{
+    Gap gap = openGap();
+    gap.mendedBy = "AB";
+    CHECK_FALSE(gap.wantsVerifying());
+    gap.severity = Severity::Critical;
+    CHECK(gap.wantsVerifying());
+    gap.verifiedBy = "CD";
+    CHECK_FALSE(gap.wantsVerifying());
+    gap.verifiedBy.clear();
+    gap.mendedBy.clear();
+    CHECK_FALSE(gap.wantsVerifying());
 }

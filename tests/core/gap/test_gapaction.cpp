@@ -121,3 +121,77 @@ TEST_CASE("every broken member of an action is refused")
         CHECK_FALSE(read.error().message.empty());
     }
 }
+
+TEST_CASE("what helps meanwhile, who mended it and who verified it read back from the record")
+{
+    GapAction made = action();
+    made.measure = "spare from theatre";
+    made.mended = "AB";
+    made.at = fromMs(7000);
+    CHECK(gapActionFromBody(toBody(made)) == made);
+    GapAction verified = action();
+    verified.verified = "CD";
+    verified.at = fromMs(8000);
+    CHECK(gapActionFromBody(toBody(verified)) == verified);
+}
+
+TEST_CASE("who mended a gap cannot verify it, however the initials are written")
+{
+    Gap gap;
+    gap.severity = Severity::Critical;
+    GapAction verified = action();
+    verified.verified = "m.r.";
+    verified.at = fromMs(9000);
+    CHECK_FALSE(checkActionOn(gap, verified).has_value()); // nobody mended it
+    gap.mendedBy = "M. R.";
+    CHECK_FALSE(checkActionOn(gap, verified).has_value());
+    CHECK(withAction(gap, verified).verifiedBy.empty()); // from elsewhere: not refused, but it does not count
+    verified.verified = "A. T.";
+    REQUIRE(checkActionOn(gap, verified).has_value());
+    CHECK(withAction(gap, verified).verifiedBy == "A. T.");
+    CHECK(withAction(gap, verified).verifiedAt == fromMs(9000));
+    gap.closedAt = fromMs(8500);
+    CHECK(checkActionOn(gap, verified).has_value());
+    verified.owner = "A. T.";
+    CHECK_FALSE(checkActionOn(gap, verified).has_value());
+}
+
+TEST_CASE("taking back that it is mended reopens the gap; mending it anew wants a new verification")
+{
+    Gap gap;
+    GapAction mended = action();
+    mended.mended = "AB";
+    mended.at = fromMs(1000);
+    gap = withAction(gap, mended);
+    CHECK(gap.mendedBy == "AB");
+    CHECK(gap.mendedAt == fromMs(1000));
+    gap.verifiedBy = "CD";
+    CHECK(withAction(gap, mended).verifiedBy.empty());
+    GapAction back = action();
+    back.mended = "";
+    back.at = fromMs(2000);
+    gap = withAction(gap, back);
+    CHECK(gap.mendedBy.empty());
+    CHECK(gap.reopened == 1);
+    CHECK(withAction(gap, back).reopened == 1); // it was not said to be mended
+}
+
+TEST_CASE("an action that mends and verifies, verifies by nobody, or has a time for nothing is refused")
+{
+    GapAction both = action();
+    both.mended = "AB";
+    both.verified = "CD";
+    both.at = fromMs(1);
+    CHECK_FALSE(checkAction(both).has_value());
+    GapAction nobody = action();
+    nobody.verified = " . ";
+    nobody.at = fromMs(1);
+    CHECK_FALSE(checkAction(nobody).has_value());
+    GapAction timed = action();
+    timed.owner = "AB";
+    timed.at = fromMs(1);
+    CHECK_FALSE(checkAction(timed).has_value());
+    GapAction untimed = action();
+    untimed.mended = "AB";
+    CHECK_FALSE(checkAction(untimed).has_value());
+}

@@ -21,11 +21,26 @@ public:
 
     /** Nothing chosen hides the fields. */
     void setGap(const std::optional<Gap>& gap);
+    /** To the first field, or of a closed gap to what can still be done. */
     void focusOwner();
+    void recheck();
+    /** Says that who is in charge mended it, or that it is not mended after all. */
+    void mend();
+    /** Says that who is in charge looked at what another mended. */
+    void verify();
+
+Q_SIGNALS:
+    /** Only the gap's own item. */
+    void recheckWanted(const std::string& item);
 
 private:
     void addField(const QString& name, QWidget* field);
     void fillDue(const Gap& gap);
+    void fillFields(const Gap& gap);
+    void showDeeds();
+    void act(const GapAction& action);
+    [[nodiscard]] GapAction blank() const;
+    [[nodiscard]] QPushButton* makeDeed(const char* name, void (GapEditor::*deed)());
     void keep();
 
     Ward& m_ward;
@@ -33,8 +48,12 @@ private:
     WrapLabel* m_life;
     QLineEdit* m_owner;
     QComboBox* m_due;
+    QLineEdit* m_measure;
     QLineEdit* m_remark;
     QPushButton* m_keep;
+    QPushButton* m_recheck;
+    QPushButton* m_mend;
+    QPushButton* m_verify;
     WrapLabel* m_said;
     std::vector<QWidget*> m_fields;
 };

@@ -7,8 +7,10 @@
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
 
+#include <algorithm>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QShortcut>
 
 namespace cradlepost {
 
@@ -44,8 +46,23 @@ GapsPage::GapsPage(Ward& ward, QWidget* parent)
     connect(&m_ward, &Ward::changed, this, &GapsPage::refresh);
     connect(m_open, &ActionTable::cursorMoved, this, &GapsPage::choose);
     connect(m_open, &ActionTable::rowActivated, m_editor, &GapEditor::focusOwner);
+    connect(m_mended, &ActionTable::rowActivated, this, &GapsPage::chooseMended);
+    connect(m_editor, &GapEditor::recheckWanted, this, &GapsPage::itemWanted);
+    makeKeys();
     connect(m_recheck, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::Recheck); });
     refresh();
+}
+
+void GapsPage::makeKeys()
+{
+    const auto add = [this](Qt::Key key, void (GapEditor::*deed)()) {
+        auto* shortcut = new QShortcut(key, m_open);
+        shortcut->setContext(Qt::WidgetShortcut);
+        connect(shortcut, &QShortcut::activated, m_editor, deed);
+    };
+    add(Qt::Key_R, &GapEditor::recheck);
+    add(Qt::Key_M, &GapEditor::mend);
+    add(Qt::Key_V, &GapEditor::verify);
 }
 
 QWidget* GapsPage::makeLists()
@@ -106,12 +123,23 @@ void GapsPage::showMended()
     const auto closed = m_ward.store().closedGaps(m_ward.unit(), m_ward.now() - mendedSpan);
     const GapText text(m_ward);
     std::vector<ActionRow> rows;
-    for (const Gap& gap : closed.value_or(std::vector<Gap>())) {
-        if (rows.size() == shownMended)
-            break;
+    m_closed = closed.value_or(std::vector<Gap>());
+    // What a second person has still to look at must not fall off the end.
+    std::stable_partition(m_closed.begin(), m_closed.end(), [](const Gap& gap) { return gap.wantsVerifying(); });
+    if (m_closed.size() > shownMended)
+        m_closed.resize(shownMended);
+    for (const Gap& gap : m_closed)
         rows.push_back(text.mended(gap));
-    }
     m_mended->setRows(rows);
+}
+
+void GapsPage::chooseMended(int row)
+{
+    const auto at = static_cast<std::size_t>(std::max(row, 0));
+    if (at >= m_closed.size())
+        return;
+    m_editor->setGap(m_closed[at]);
+    m_editor->focusOwner();
 }
 
 void GapsPage::choose(int row)

@@ -22,6 +22,8 @@ public:
 
 Q_SIGNALS:
     void roundWanted(RoundKind kind);
+    /** A re-check of this one item. */
+    void itemWanted(const std::string& item);
 
 private:
     QWidget* makeLists();
@@ -29,6 +31,8 @@ private:
     void showOpen(const std::vector<Gap>& gaps);
     void showMended();
     void choose(int row);
+    void chooseMended(int row);
+    void makeKeys();
 
     Ward& m_ward;
     WrapLabel* m_answer;
@@ -37,6 +41,7 @@ private:
     WrapLabel* m_mendedTitle;
     ActionTable* m_mended;
     QPushButton* m_recheck;
+    std::vector<Gap> m_closed; ///< what the lower table shows
     GapEditor* m_editor;
 };
 

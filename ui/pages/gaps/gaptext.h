@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/gap/escalation.h"
 #include "ui/pages/ward.h"
 #include "ui/text/reasontext.h"
 #include "ui/widgets/actiontable.h"
@@ -24,7 +25,15 @@ public:
     /** "One is critical. Two are late. Nobody has taken on 3 of them." */
     [[nodiscard]] QString sentence(const std::vector<Gap>& gaps) const;
 
+    /** How far it has gone up and what comes next; empty when it goes nowhere. */
+    [[nodiscard]] QString escalation(const Gap& gap) const;
+    /** What comes back most, named; empty when nothing came back. */
+    [[nodiscard]] QString returning(const std::vector<Gap>& gaps) const;
+
 private:
+    [[nodiscard]] static QString person(EscalationTo to);
+    [[nodiscard]] QString mending(const Gap& gap) const;
+
     [[nodiscard]] std::optional<Item> itemOf(const Gap& gap) const;
 
     const Ward& m_ward;

@@ -77,7 +77,13 @@ void RoundPage::begin(RoundKind kind)
         open(m_walk);
         return m_walk->resume();
     }
-    auto walk = m_ward.takeUp(kind);
+    take(m_ward.takeUp(kind));
+}
+
+void RoundPage::beginOne(const std::string& item) { take(m_ward.takeUpOne(item)); }
+
+void RoundPage::take(Result<Walk> walk)
+{
     if (!walk) {
         toStart();
         if (m_ward.actor().empty())

@@ -32,6 +32,8 @@ public Q_SLOTS:
     void begin(cradlepost::RoundKind kind);
     /** Opens a recorded shift round to put its answers right. */
     void putRight(const cradlepost::SavedRound& round);
+    /** A re-check of this one item. */
+    void beginOne(const std::string& item);
 
 Q_SIGNALS:
     /** The last answer is on disk. */
@@ -47,6 +49,7 @@ protected:
 
 private:
     void open(QWidget* pane);
+    void take(Result<Walk> walk);
     void drop();
     void toStart();
     void finish();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/shift/shifttext.h"
 
+#include "ui/text/boardtext.h"
 #include "ui/text/verdicttext.h"
 #include "ui/text/wardtext.h"
 #include "ui/widgets/outcomemark.h"
@@ -121,11 +122,17 @@ ActionRow ShiftText::rowOf(const Reason& reason) const
 std::vector<Fact> ShiftText::facts() const
 {
     std::vector<Fact> facts;
+    const BoardView& board = m_ward.board();
+    const bool hasBoard = !board.warmers.empty() || !board.births.empty();
+    if (!board.warmers.empty())
+        facts.push_back(warmerFact());
+    if (hasBoard)
+        facts.push_back(birthsFact());
     if (!m_view.standing)
         return facts;
     const Checklist& checklist = m_view.adopted.checklist;
-    bool since = false;
-    bool kit = false;
+    bool since = !board.warmers.empty();
+    bool kit = hasBoard;
     bool measure = false;
     for (std::size_t at = 0; at < checklist.itemCount(); ++at) {
         const ItemRule& rule = checklist.item(at).rule;
@@ -137,6 +144,52 @@ std::vector<Fact> ShiftText::facts() const
             facts.push_back(measureFact(at, *m));
     }
     return facts;
+}
+
+Fact ShiftText::warmerFact() const
+{
+    const BoardView& board = m_ward.board();
+    const BoardText text(m_times, board, m_now);
+    const auto of = [&](auto&& which) { return std::find_if(board.warmers.begin(), board.warmers.end(), which); };
+    auto first = of([&](const WarmerRow& row) { return !text.offByMistake(row.device.id).isEmpty(); });
+    if (first == board.warmers.end())
+        first = of([](const WarmerRow& row) { return row.standing.state == WarmerState::Warming; });
+    if (first == board.warmers.end())
+        first = of([](const WarmerRow& row) { return row.standing.state == WarmerState::Ready; });
+    if (first == board.warmers.end())
+        first = board.warmers.begin();
+    Fact fact {.title = text.device(first->device.id), .value = {}, .aside = {}, .progress = {}, .lines = {}};
+    const bool on = first->standing.onSince.has_value();
+    fact.value = on ? text.warm(*first) : tr("off");
+    if (first->standing.state == WarmerState::Warming)
+        fact.progress = static_cast<double>(first->standing.onFor.count()) / static_cast<double>(board.warmUp.count());
+    const QString mistake = text.offByMistake(first->device.id);
+    if (on || !mistake.isEmpty())
+        fact.lines << (on ? text.running(*first) : mistake);
+    QStringList others;
+    for (const WarmerRow& row : board.warmers) {
+        if (row.device.id != first->device.id)
+            others << tr("%1: %2").arg(text.device(row.device.id),
+                row.standing.onSince ? text.warm(row) : tr("off"));
+    }
+    if (!others.isEmpty())
+        fact.lines << others.join(QStringLiteral(" · "));
+    return fact;
+}
+
+Fact ShiftText::birthsFact() const
+{
+    const BoardView& board = m_ward.board();
+    const BoardText text(m_times, board, m_now);
+    Fact fact {.title = tr("Births expected"), .value = tr("none"), .aside = {}, .progress = {}, .lines = {}};
+    fact.aside = board.kits ? tr("%n whole kit(s) left", nullptr, static_cast<int>(*board.kits))
+                            : tr("kits were not counted");
+    if (board.births.empty())
+        return fact;
+    fact.value = m_ward.language().locale().toString(static_cast<int>(board.births.size()));
+    const BirthCover& next = board.births.front();
+    fact.lines << text.birth(next.birth) << text.places(next);
+    return fact;
 }
 
 QString ShiftText::seen(std::size_t at) const

@@ -24,7 +24,8 @@ public:
     /** What to mend first; at most `most` rows. */
     [[nodiscard]] std::vector<ActionRow> rows(std::size_t most) const;
     [[nodiscard]] std::size_t rowCount() const;
-    /** The warmer, the kits, the room: the first item of its kind in the checklist, as last seen. */
+    /** The warmers and births of the board, and the room; without a board the first item of each kind in the
+     * checklist, as last seen: warmer, kits, room. */
     [[nodiscard]] std::vector<Fact> facts() const;
     [[nodiscard]] StripData strip(const std::vector<StripColumn>& columns) const;
 
@@ -32,6 +33,8 @@ private:
     [[nodiscard]] ActionRow rowOf(const Reason& reason) const;
     [[nodiscard]] ActionRow rowOf(const Gap& gap) const;
     void setDue(ActionRow& row, Instant due) const;
+    [[nodiscard]] Fact warmerFact() const;
+    [[nodiscard]] Fact birthsFact() const;
     [[nodiscard]] Fact sinceFact(std::size_t at, const SinceRule& rule) const;
     [[nodiscard]] Fact kitFact(std::size_t at, const KitRule& rule) const;
     [[nodiscard]] Fact measureFact(std::size_t at, const MeasureRule& rule) const;

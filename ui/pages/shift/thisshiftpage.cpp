@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <QBoxLayout>
 #include <QPushButton>
+#include <QResizeEvent>
+#include <QShortcut>
 
 namespace cradlepost {
 
@@ -62,6 +64,7 @@ QWidget* ThisShiftPage::makeAnswer()
     column->addWidget(m_banner);
     column->addWidget(m_mend);
     column->addWidget(makeButtons(), 0, Qt::AlignLeft);
+    column->addWidget(makeWays(), 0, Qt::AlignLeft);
     column->addStretch(1);
     return holder;
 }
@@ -85,6 +88,23 @@ QWidget* ThisShiftPage::makeButtons()
     connect(m_preBirth, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::PreBirth); });
     connect(m_afterUse, &QPushButton::clicked, this, [this] { Q_EMIT roundWanted(RoundKind::AfterUse); });
     connect(m_more, &QPushButton::clicked, this, [this] { Q_EMIT gapsWanted(); });
+    return row;
+}
+
+QWidget* ThisShiftPage::makeWays()
+{
+    auto* row = new FoldingRow;
+    row->setSpacing(themeOf(*this).space(Space::Near));
+    const auto add = [&](const QString& text, Qt::Key key, const char* name, void (ThisShiftPage::*wanted)()) {
+        //: %1 what the button does, %2 the key that does it
+        auto* button = new QPushButton(tr("%1 · %2").arg(text, QKeySequence(key).toString(QKeySequence::NativeText)));
+        button->setObjectName(QLatin1String(name));
+        row->addWidget(button);
+        connect(button, &QPushButton::clicked, this, wanted);
+        connect(new QShortcut(key, this), &QShortcut::activated, this, wanted);
+    };
+    add(tr("Births and warmers"), Qt::Key_B, "boardButton", &ThisShiftPage::boardWanted);
+    add(tr("Hand over"), Qt::Key_H, "handoverButton", &ThisShiftPage::handoverWanted);
     return row;
 }
 
@@ -114,9 +134,9 @@ void ThisShiftPage::show(const ShiftView& view)
         text.state(), lost.isEmpty() ? text.sentence() : text.sentence() + QLatin1Char(' ') + lost);
     const bool anything = text.rowCount() > 0;
     m_mend->setHeaders({view.standing ? tr("Mend first") : tr("Left open by earlier shifts")});
-    m_mend->setRows(text.rows(shownRows));
+    m_rows = text.rows(shownRows);
+    m_rowCount = text.rowCount();
     m_mend->setVisible(anything);
-    m_more->setVisible(text.rowCount() > shownRows);
     m_more->setText(tr("All %n", nullptr, static_cast<int>(text.rowCount())));
     showButtons(view);
     showFacts(text);
@@ -125,6 +145,24 @@ void ThisShiftPage::show(const ShiftView& view)
     m_legend->setVisible(columns.has_value());
     if (columns)
         m_strip->setData(text.strip(*columns));
+    fit();
+}
+
+/** One row less where that saves the page from scrolling. */
+void ThisShiftPage::fit()
+{
+    const auto show = [this](std::size_t most) {
+        const auto end = m_rows.begin() + static_cast<std::ptrdiff_t>(std::min(most, m_rows.size()));
+        m_mend->setRows({m_rows.begin(), end});
+        m_more->setVisible(m_rowCount > most);
+    };
+    show(shownRows);
+    const auto fits = [this] { return layout()->totalHeightForWidth(width()) <= parentWidget()->height(); };
+    if (parentWidget() == nullptr || m_rows.size() < shownRows || fits())
+        return;
+    show(shownRows - 1);
+    if (!fits())
+        show(shownRows);
 }
 
 void ThisShiftPage::showButtons(const ShiftView& view)
@@ -155,8 +193,9 @@ void ThisShiftPage::showFacts(const ShiftText& text)
 {
     const auto facts = text.facts();
     while (m_facts.size() < facts.size()) {
-        m_facts.push_back(new FactSheet);
-        m_factColumn->addWidget(m_facts.back());
+        auto* sheet = new FactSheet;
+        m_factColumn->insertWidget(static_cast<int>(m_facts.size()), sheet);
+        m_facts.push_back(sheet);
     }
     for (std::size_t i = 0; i < m_facts.size(); ++i) {
         m_facts[i]->setVisible(i < facts.size());
@@ -174,6 +213,8 @@ void ThisShiftPage::resizeEvent(QResizeEvent* event)
     m_factHolder->setMinimumWidth(beside ? theme.px(factColumnWidth) : 0);
     m_factHolder->setMaximumWidth(beside ? theme.px(factColumnWidth) : QWIDGETSIZE_MAX);
     QWidget::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width())
+        fit();
 }
 
 }

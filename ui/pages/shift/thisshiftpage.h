@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/pages/ward.h"
+#include "ui/widgets/actiontable.h"
 
 #include <QWidget>
 
@@ -10,7 +11,6 @@ class QPushButton;
 
 namespace cradlepost {
 
-class ActionTable;
 class FactSheet;
 class MarksLegend;
 class ReadinessStrip;
@@ -27,6 +27,8 @@ public:
 Q_SIGNALS:
     void roundWanted(RoundKind kind);
     void gapsWanted();
+    void boardWanted();
+    void handoverWanted();
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -34,6 +36,8 @@ protected:
 private:
     QWidget* makeAnswer();
     QWidget* makeButtons();
+    QWidget* makeWays();
+    void fit();
     void show(const ShiftView& view);
     void showFault(const Error& fault);
     void showFacts(const ShiftText& text);
@@ -53,6 +57,8 @@ private:
     std::vector<FactSheet*> m_facts;
     ReadinessStrip* m_strip;
     MarksLegend* m_legend;
+    std::vector<ActionRow> m_rows; ///< the first ones of what is missing
+    std::size_t m_rowCount = 0; ///< of all
     RoundKind m_primaryKind = RoundKind::Shift;
 };
 

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "tests/support/builders.h"
+#include "ui/widgets/actiontable.h"
+#include "ui/widgets/wraplabel.h"
+#include "ui/window/mainwindow.h"
+
+#include <doctest/doctest.h>
+#include <QApplication>
+#include <QTest>
+
+namespace cradlepost::test {
+
+/** The real window on a real store: Sorrel Hill, 24 November 2026, 14:00, two warmers, "A. T." in charge. */
+struct WardWindow
+{
+    WardWindow()
+        : store(aStore(folder.file("ward.db"), clock))
+    {
+        for (const auto& [id, label] : {std::pair("warmer-1", "Warmer 1"), std::pair("warmer-2", "Warmer 2")})
+            must(store->noteEquipment("sorrel-hill",
+                {{.device = id,
+                    .at = clock.now(),
+                    .deed = Added{.device = {.id = id, .kind = EquipmentKind::Warmer, .label = label}}}},
+                "A. T."));
+    }
+
+    /** Saves the round of this shift, finished now. */
+    RecordId walk(const std::vector<std::string>& gaps = {})
+    {
+        const Checklist checklist = must(store->checklist("shift-readiness", 1));
+        RoundBuilder round = aRound(checklist);
+        round.on(std::chrono::year(2026) / 11 / 24).finishedAt(clock.now());
+        for (const std::string& item : gaps)
+            round.withGap(item);
+        return must(store->saveRound("sorrel-hill", round.done(), "A. T."));
+    }
+
+    void open()
+    {
+        window = std::make_unique<MainWindow>(*store, clock, language, Settings{});
+        window->resize(1366, 768);
+        window->ward().setActor("A. T.");
+        window->show();
+        window->activateWindow();
+        REQUIRE(QTest::qWaitForWindowActive(window.get()));
+        settle();
+    }
+    static void settle()
+    {
+        for (int i = 0; i < 4; ++i)
+            QApplication::processEvents();
+    }
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) const
+    {
+        QWidget* now = QApplication::focusWidget();
+        QTest::keyClick(now != nullptr ? now : window.get(), key, modifiers);
+        settle();
+    }
+    void type(const QString& text) const
+    {
+        for (const QChar letter : text)
+            press(letter == QLatin1Char('\n') ? Qt::Key_Return
+                                              : static_cast<Qt::Key>(letter.toUpper().unicode()));
+    }
+    template <class T = QWidget> T& find(const char* name) const
+    {
+        T* found = window->findChild<T*>(QLatin1String(name));
+        if (found == nullptr)
+            throw std::runtime_error(std::string("no widget named ") + name);
+        return *found;
+    }
+    [[nodiscard]] QString text(const char* name) const { return find<WrapLabel>(name).text(); }
+    [[nodiscard]] QString row(const char* table, int index) const
+    {
+        return find<ActionTable>(table).itemText(index);
+    }
+    void tick(std::chrono::milliseconds time)
+    {
+        clock.advance(time);
+        window->ward().refresh();
+        settle();
+    }
+
+    TempDir folder;
+    FixedClock clock{std::chrono::sys_days(std::chrono::year(2026) / 11 / 24) + std::chrono::hours(8)
+        + std::chrono::minutes(30)};
+    std::unique_ptr<Store> store;
+    Language language{QStringLiteral("en")};
+    std::unique_ptr<MainWindow> window;
+};
+
+}
