@@ -487,6 +487,65 @@
     </message>
 </context>
 <context>
+    <name>StoresText</name>
+    <message numerus="yes">
+        <source>%n reading(s) left out in 60 days; two a day are due.</source>
+        <translation>
+            <numerusform>%n reading left out in 60 days; two a day are due.</numerusform>
+            <numerusform>%n readings left out in 60 days; two a day are due.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n device(s) with late upkeep.</source>
+        <translation>
+            <numerusform>%n device with late upkeep.</numerusform>
+            <numerusform>%n devices with late upkeep.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s), one in %1.</source>
+        <translation>
+            <numerusform>%n failure, one in %1.</numerusform>
+            <numerusform>%n failures, one in %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to order.</source>
+        <translation>
+            <numerusform>%n item to order.</numerusform>
+            <numerusform>%n items to order.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n expired piece(s) to take off.</source>
+        <translation>
+            <numerusform>%n expired piece to take off.</numerusform>
+            <numerusform>%n expired pieces to take off.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The last round counted otherwise %n time(s).</source>
+        <translation>
+            <numerusform>The last round counted otherwise %n time.</numerusform>
+            <numerusform>The last round counted otherwise %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shift(s)</source>
+        <translation>
+            <numerusform>%n shift</numerusform>
+            <numerusform>%n shifts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TimeText</name>
     <message numerus="yes">
         <source>%n min</source>

@@ -2722,6 +2722,369 @@
     </message>
 </context>
 <context>
+    <name>StoresText</name>
+    <message>
+        <source>warmer</source>
+        <translation>वार्मर</translation>
+    </message>
+    <message>
+        <source>bag and mask</source>
+        <translation>बैग और मास्क</translation>
+    </message>
+    <message>
+        <source>suction</source>
+        <translation>सक्शन</translation>
+    </message>
+    <message>
+        <source>oxygen</source>
+        <translation>ऑक्सीजन</translation>
+    </message>
+    <message>
+        <source>oximeter</source>
+        <translation>ऑक्सीमीटर</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>तराज़ू</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>थर्मामीटर</translation>
+    </message>
+    <message>
+        <source>fridge</source>
+        <translation>फ़्रिज</translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <translation>घड़ी</translation>
+    </message>
+    <message>
+        <source>other device</source>
+        <translation>दूसरा उपकरण</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>काम में</translation>
+    </message>
+    <message>
+        <source>spare</source>
+        <translation>अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>out for repair</source>
+        <translation>मरम्मत में</translation>
+    </message>
+    <message>
+        <source>no longer here</source>
+        <translation>अब यहाँ नहीं</translation>
+    </message>
+    <message>
+        <source>service late since %1</source>
+        <translation>सर्विस %1 से बाकी</translation>
+    </message>
+    <message>
+        <source>calibration late since %1</source>
+        <translation>कैलिब्रेशन %1 से बाकी</translation>
+    </message>
+    <message>
+        <source>service %1</source>
+        <translation>सर्विस %1</translation>
+    </message>
+    <message>
+        <source>calibration %1</source>
+        <translation>कैलिब्रेशन %1</translation>
+    </message>
+    <message>
+        <source>reads wrong</source>
+        <translation>ग़लत दिखाता है</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>अभी तक पढ़ा नहीं गया</translation>
+    </message>
+    <message>
+        <source>%1 °C, %2</source>
+        <translation>%1 °C, %2</translation>
+    </message>
+    <message>
+        <source>%1: set apart what is inside, label it “do not use”, ask who is responsible.</source>
+        <translation>%1: अंदर का सामान अलग रखें, उस पर “उपयोग न करें” लिखें, ज़िम्मेदार व्यक्ति से पूछें।</translation>
+    </message>
+    <message>
+        <source>%1: outside its limits, read it again soon.</source>
+        <translation>%1: सीमा से बाहर, जल्द फिर पढ़ें।</translation>
+    </message>
+    <message>
+        <source>%1: a reading is due.</source>
+        <translation>%1: रीडिंग लेनी है।</translation>
+    </message>
+    <message>
+        <source>%1: within its limits.</source>
+        <translation>%1: सीमा के भीतर।</translation>
+    </message>
+    <message>
+        <source>%1 to %2 °C</source>
+        <translation>%1 से %2 °C</translation>
+    </message>
+    <message>
+        <source>Too warm from %1, up to %2 °C, for %3 at least.</source>
+        <translation>%1 से बहुत गर्म, %2 °C तक, कम से कम %3।</translation>
+    </message>
+    <message>
+        <source>Too cold from %1, down to %2 °C, for %3 at least.</source>
+        <translation>%1 से बहुत ठंडा, %2 °C तक, कम से कम %3।</translation>
+    </message>
+    <message>
+        <source>An alarm would have sounded.</source>
+        <translation>अलार्म बज गया होता।</translation>
+    </message>
+    <message>
+        <source>It may have been long enough for an alarm.</source>
+        <translation>हो सकता है यह अलार्म जितना लंबा रहा हो।</translation>
+    </message>
+    <message>
+        <source>Never read outside its limits in 60 days.</source>
+        <translation>60 दिनों में कभी सीमा से बाहर नहीं पढ़ा गया।</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>Inside at the last one: %1.</source>
+        <translation>पिछली बार अंदर था: %1।</translation>
+    </message>
+    <message>
+        <source>Some of it is harmed by frost.</source>
+        <translation>इसमें से कुछ जमने से ख़राब होता है।</translation>
+    </message>
+    <message>
+        <source>Mean kinetic temperature over 60 days: %1 °C. It excuses no excursion.</source>
+        <translation>60 दिनों का औसत काइनेटिक तापमान: %1 °C। इससे सीमा से बाहर जाना माफ़ नहीं होता।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n reading(s) left out in 60 days; two a day are due.</source>
+        <translation>
+            <numerusform>60 दिनों में %n रीडिंग छूटी; दिन में दो लेनी हैं।</numerusform>
+            <numerusform>60 दिनों में %n रीडिंग छूटीं; दिन में दो लेनी हैं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: out for repair for %2.</source>
+        <translation>%1: %2 से मरम्मत में।</translation>
+    </message>
+    <message>
+        <source>%1: reads wrong.</source>
+        <translation>%1: ग़लत दिखाता है।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n device(s) with late upkeep.</source>
+        <translation>
+            <numerusform>%n उपकरण की देखभाल बाकी।</numerusform>
+            <numerusform>%n उपकरणों की देखभाल बाकी।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>In order in %1 rounds of the last 30 days.</source>
+        <translation>पिछले 30 दिनों के %1 राउंड में ठीक।</translation>
+    </message>
+    <message>
+        <source>Last found not in order: %1.</source>
+        <translation>पिछली बार ठीक नहीं मिला: %1।</translation>
+    </message>
+    <message>
+        <source>There for use %1 of the last year.</source>
+        <translation>पिछले साल में %1 समय काम के लिए उपलब्ध।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n failure(s), one in %1.</source>
+        <translation>
+            <numerusform>%n ख़राबी, %1 में एक।</numerusform>
+            <numerusform>%n ख़राबियाँ, %1 में एक।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checked %1: off by %2, allowed %3.</source>
+        <translation>जाँच %1: अंतर %2, अनुमति %3।</translation>
+    </message>
+    <message>
+        <source>No shelf is kept here yet</source>
+        <translation>यहाँ अभी कोई शेल्फ़ दर्ज नहीं</translation>
+    </message>
+    <message>
+        <source>Nothing has to be ordered now</source>
+        <translation>अभी कुछ मँगाना नहीं है</translation>
+    </message>
+    <message>
+        <source>%1: none left, order %2</source>
+        <translation>%1: कुछ नहीं बचा, %2 मँगाएँ</translation>
+    </message>
+    <message>
+        <source>%1: order %2</source>
+        <translation>%1: %2 मँगाएँ</translation>
+    </message>
+    <message>
+        <source>%1: enough for %2 more, order %3</source>
+        <translation>%1: %2 और चलेगा, %3 मँगाएँ</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) to order.</source>
+        <translation>
+            <numerusform>%n सामान मँगाना है।</numerusform>
+            <numerusform>%n सामान मँगाने हैं।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n expired piece(s) to take off.</source>
+        <translation>
+            <numerusform>%n पुराना नग हटाना है।</numerusform>
+            <numerusform>%n पुराने नग हटाने हैं।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The last round counted otherwise %n time(s).</source>
+        <translation>
+            <numerusform>पिछले राउंड की गिनती %n बार अलग रही।</numerusform>
+            <numerusform>पिछले राउंड की गिनती %n बार अलग रही।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none left</source>
+        <translation>कुछ नहीं बचा</translation>
+    </message>
+    <message>
+        <source>not used lately</source>
+        <translation>हाल में काम में नहीं आया</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n shift(s)</source>
+        <translation>
+            <numerusform>%n शिफ़्ट</numerusform>
+            <numerusform>%n शिफ़्ट</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n दिन</numerusform>
+            <numerusform>%n दिन</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%2 में से %1</translation>
+    </message>
+    <message>
+        <source>%1 until %2</source>
+        <translation>%1, %2 तक</translation>
+    </message>
+    <message>
+        <source>%1 expired %2</source>
+        <translation>%1, %2 को पुराना हुआ</translation>
+    </message>
+    <message>
+        <source>order %1</source>
+        <translation>%1 मँगाएँ</translation>
+    </message>
+    <message>
+        <source>take off %1 expired</source>
+        <translation>%1 पुराने हटाएँ</translation>
+    </message>
+    <message>
+        <source>%1 to last until %2</source>
+        <translation>%2 तक चलने की संभावना %1</translation>
+    </message>
+    <message>
+        <source>Pieces that expire: %1 within 30 days, %2 in 31 to 60, %3 in 61 to 90. At today&apos;s use %4 will expire unused.</source>
+        <translation>जिनकी तारीख़ ख़त्म होगी: 30 दिनों में %1, 31 से 60 में %2, 61 से 90 में %3। आज की खपत पर %4 बिना काम आए पुराने होंगे।</translation>
+    </message>
+    <message>
+        <source>Fill up to %1, order at %2, never under %3.</source>
+        <translation>%1 तक भरें, %2 पर मँगाएँ, %3 से कम कभी नहीं।</translation>
+    </message>
+    <message>
+        <source>Lasts about %1 shifts, %2 months.</source>
+        <translation>लगभग %1 शिफ़्ट, %2 महीने चलेगा।</translation>
+    </message>
+    <message>
+        <source>Used: %1 a day.</source>
+        <translation>खपत: दिन में %1।</translation>
+    </message>
+    <message>
+        <source>To have enough 19 times in 20, order when %1 are left.</source>
+        <translation>20 में 19 बार पूरा पड़े, इसके लिए %1 बचने पर मँगाएँ।</translation>
+    </message>
+    <message>
+        <source>At this use %1 will expire unused.</source>
+        <translation>इस खपत पर %1 बिना काम आए पुराने होंगे।</translation>
+    </message>
+    <message>
+        <source>counted %1, the book says %2</source>
+        <translation>गिने %1, बही में %2</translation>
+    </message>
+    <message>
+        <source>Kits that the shelf can make up: %1 of %2. What limits: %3.</source>
+        <translation>शेल्फ़ से बन सकने वाली किट: %2 में से %1। जिसकी कमी है: %3।</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>आया</translation>
+    </message>
+    <message>
+        <source>Used</source>
+        <translation>काम में आया</translation>
+    </message>
+    <message>
+        <source>Lost or spoiled</source>
+        <translation>खोया या ख़राब</translation>
+    </message>
+    <message>
+        <source>Expired, taken off</source>
+        <translation>पुराना, हटाया</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>गिना</translation>
+    </message>
+    <message>
+        <source>Given to another unit</source>
+        <translation>दूसरी यूनिट को दिया</translation>
+    </message>
+    <message>
+        <source>From another unit</source>
+        <translation>दूसरी यूनिट से</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>टूटा-फूटा</translation>
+    </message>
+    <message>
+        <source>opened, not used up</source>
+        <translation>खुला, पूरा काम नहीं आया</translation>
+    </message>
+    <message>
+        <source>too warm or frozen</source>
+        <translation>बहुत गर्म या जमा हुआ</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>खोया</translation>
+    </message>
+    <message>
+        <source>not written down before</source>
+        <translation>पहले लिखा नहीं गया</translation>
+    </message>
+    <message>
+        <source>counted wrong before</source>
+        <translation>पहले ग़लत गिना</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>पता नहीं</translation>
+    </message>
+</context>
+<context>
     <name>TableText</name>
     <message>
         <source>Summary</source>
@@ -4209,6 +4572,120 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::DeviceForm</name>
+    <message>
+        <source>Goes out: does not work</source>
+        <translation>बाहर: काम नहीं करता</translation>
+    </message>
+    <message>
+        <source>Goes out: failed its test</source>
+        <translation>बाहर: जाँच में फ़ेल</translation>
+    </message>
+    <message>
+        <source>Goes out: to be serviced</source>
+        <translation>बाहर: सर्विस के लिए</translation>
+    </message>
+    <message>
+        <source>In use again</source>
+        <translation>फिर काम में</translation>
+    </message>
+    <message>
+        <source>Is the spare now</source>
+        <translation>अब अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>Was serviced here</source>
+        <translation>यहीं सर्विस हुई</translation>
+    </message>
+    <message>
+        <source>Was calibrated</source>
+        <translation>कैलिब्रेट हुआ</translation>
+    </message>
+    <message>
+        <source>Check of its reading</source>
+        <translation>रीडिंग की जाँच</translation>
+    </message>
+    <message>
+        <source>Is no longer here</source>
+        <translation>अब यहाँ नहीं</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>दर्ज करें</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>क्या हुआ</translation>
+    </message>
+    <message>
+        <source>Known weight, g</source>
+        <translation>ज्ञात वज़न, g</translation>
+    </message>
+    <message>
+        <source>It shows</source>
+        <translation>दिखाता है</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>The reference shows, °C</source>
+        <translation>मानक दिखाता है, °C</translation>
+    </message>
+    <message>
+        <source>The scale shows, g</source>
+        <translation>तराज़ू दिखाता है, g</translation>
+    </message>
+    <message>
+        <source>The thermometer shows, °C</source>
+        <translation>थर्मामीटर दिखाता है, °C</translation>
+    </message>
+    <message>
+        <source>Give both readings as numbers.</source>
+        <translation>दोनों रीडिंग अंकों में दें।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Kept; the spare changed places with it.</source>
+        <translation>दर्ज हुआ; अतिरिक्त उपकरण ने इससे जगह बदली।</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>दर्ज हुआ।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::DevicesPane</name>
+    <message>
+        <source>Devices, first due first</source>
+        <translation>उपकरण, जिसका समय पहले वह पहले</translation>
+    </message>
+    <message>
+        <source>Device</source>
+        <translation>उपकरण</translation>
+    </message>
+    <message>
+        <source>Upkeep</source>
+        <translation>देखभाल</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>प्रकार</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>हाल</translation>
+    </message>
+    <message>
+        <source>No device is on the register of this unit.</source>
+        <translation>इस यूनिट के रजिस्टर में कोई उपकरण नहीं।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::FindingsList</name>
     <message>
         <source>What was found</source>
@@ -4243,6 +4720,49 @@
     <message>
         <source>All is answered.</source>
         <translation>सब जवाब हो गए।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::FridgePane</name>
+    <message>
+        <source>No fridge is on the register of this unit.</source>
+        <translation>इस यूनिट के रजिस्टर में कोई फ़्रिज नहीं।</translation>
+    </message>
+    <message>
+        <source>Write down a reading</source>
+        <translation>रीडिंग लिखें</translation>
+    </message>
+    <message>
+        <source>Reading now, °C</source>
+        <translation>अभी की रीडिंग, °C</translation>
+    </message>
+    <message>
+        <source>Lowest since the last reset, °C</source>
+        <translation>पिछले रीसेट से सबसे कम, °C</translation>
+    </message>
+    <message>
+        <source>Highest since the last reset, °C</source>
+        <translation>पिछले रीसेट से सबसे अधिक, °C</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>Keep the reading</source>
+        <translation>रीडिंग दर्ज करें</translation>
+    </message>
+    <message>
+        <source>Give the reading as a number, 4.5.</source>
+        <translation>रीडिंग अंकों में दें, 4.5।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>दर्ज हुआ।</translation>
     </message>
 </context>
 <context>
@@ -4740,6 +5260,53 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::NewDeviceForm</name>
+    <message>
+        <source>A new device</source>
+        <translation>नया उपकरण</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>प्रकार</translation>
+    </message>
+    <message>
+        <source>What the ward calls it</source>
+        <translation>वार्ड इसे क्या कहता है</translation>
+    </message>
+    <message>
+        <source>Number on it, if any</source>
+        <translation>इस पर नंबर, अगर हो</translation>
+    </message>
+    <message>
+        <source>Days between services, if planned</source>
+        <translation>दो सर्विस के बीच दिन, अगर तय हों</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>Put on the register</source>
+        <translation>रजिस्टर में लिखें</translation>
+    </message>
+    <message>
+        <source>Give the days as a whole number.</source>
+        <translation>दिन पूरे अंक में दें।</translation>
+    </message>
+    <message>
+        <source>Say what the ward calls it.</source>
+        <translation>बताएँ वार्ड इसे क्या कहता है।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>दर्ज हुआ।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::NoticeBar</name>
     <message>
         <source>Seen · Alt+0</source>
@@ -5175,6 +5742,61 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::ShelvesPane</name>
+    <message>
+        <source>Keep what the checklist counts</source>
+        <translation>चेकलिस्ट जो गिनती है वह रखें</translation>
+    </message>
+    <message>
+        <source>The last round counted otherwise: Enter offers the count</source>
+        <translation>पिछले राउंड ने अलग गिना: Enter से गिनती भरें</translation>
+    </message>
+    <message>
+        <source>Shelves, what runs out first</source>
+        <translation>शेल्फ़, जो पहले ख़त्म होगा</translation>
+    </message>
+    <message>
+        <source>On the shelf</source>
+        <translation>शेल्फ़ पर</translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation>करना है</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>चलेगा</translation>
+    </message>
+    <message>
+        <source>In date</source>
+        <translation>तारीख़ के भीतर</translation>
+    </message>
+    <message>
+        <source>No item is kept in the stock book of this unit.</source>
+        <translation>इस यूनिट की स्टॉक बही में कोई सामान नहीं।</translation>
+    </message>
+    <message>
+        <source>Where the round and the book disagree</source>
+        <translation>जहाँ राउंड और बही अलग हैं</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>Round and book</source>
+        <translation>राउंड और बही</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>लॉट</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>देखा</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::SinceEditor</name>
     <message>
         <source>hh:mm</source>
@@ -5388,6 +6010,72 @@
     <message>
         <source>Failed</source>
         <translation>फ़ेल</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::StockForm</name>
+    <message>
+        <source>Keep</source>
+        <translation>दर्ज करें</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>क्या हुआ</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>Last day of use</source>
+        <translation>उपयोग का आख़िरी दिन</translation>
+    </message>
+    <message>
+        <source>Lot number</source>
+        <translation>लॉट नंबर</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>क्यों</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>No shelf chosen</source>
+        <translation>कोई शेल्फ़ नहीं चुना</translation>
+    </message>
+    <message>
+        <source>Give the pieces as a whole number.</source>
+        <translation>नग पूरे अंक में दें।</translation>
+    </message>
+    <message>
+        <source>Write the date as year-month-day, 2027-03-31.</source>
+        <translation>तारीख़ साल-महीना-दिन लिखें, 2027-03-31।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>दर्ज हुआ।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::StoresPage</name>
+    <message>
+        <source>Shelves</source>
+        <translation>शेल्फ़</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>उपकरण</translation>
+    </message>
+    <message>
+        <source>Fridge</source>
+        <translation>फ़्रिज</translation>
     </message>
 </context>
 <context>

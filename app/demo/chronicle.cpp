@@ -53,6 +53,8 @@ Chronicle::Chronicle(Store& store, FixedClock& clock, const UnitPlan& plan, cons
     , m_free(Instant::min())
     , m_random(Random::named("days of " + plan.unit.id))
     , m_ward(plan, stories, lists.shift.checklist)
+    , m_storeroom(store, clock, plan, stories, lists.shift.checklist, m_zone)
+    , m_devices(store, clock, plan, stories, m_zone)
     , m_afterwards(plan, stories, lists.shift.checklist, m_zone)
 {
 }
@@ -65,6 +67,9 @@ Result<int> Chronicle::write()
         return tl::unexpected(done.error());
     for (; shift.begins <= m_until; shift = m_calendar.next(shift)) {
         auto done = work(shift);
+        if (done && shift.ends > m_until
+            && !m_booksClosed) // where this shift's round is done the books are closed with it
+            done = closeBooks(shift.begins, shift);
         if (done && isPresent(shift))
             done = present(shift);
         if (!done)
@@ -95,9 +100,20 @@ Result<void> Chronicle::setUp()
     return done;
 }
 
+Result<void> Chronicle::closeBooks(Instant at, const Shift& shift)
+{
+    m_booksClosed = true;
+    const auto done = m_storeroom.close(at, shift.date, m_ward);
+    return done ? m_devices.close(at) : done;
+}
+
 Result<void> Chronicle::work(const Shift& shift)
 {
     m_ofShift.reset();
+    if (auto done = m_storeroom.pass(shift, m_ward); !done)
+        return done;
+    if (auto done = m_devices.pass(shift); !done)
+        return done;
     m_ward.pass(momentOf(shift), shift.begins);
     if (auto done = catchUp(shift); !done)
         return done;
@@ -207,6 +223,9 @@ Result<RoundRecord> Chronicle::copiedRound(
 
 Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& events)
 {
+    if (shift.ends > m_until && start < m_limit) // what the book says then is what the round sees
+        if (auto done = closeBooks(start, shift); !done)
+            return done;
     const std::string actor = actorOf(shift);
     const auto last = m_last.find(shift.index);
     const bool copied
@@ -236,6 +255,9 @@ Result<void> Chronicle::shiftRound(Instant start, const Shift& shift, Events& ev
 
 Result<void> Chronicle::recheck(Instant start, const Shift& shift)
 {
+    if (shift.ends > m_until && start < m_limit) // what was brought since is written up as well
+        if (auto done = closeBooks(start, shift); !done)
+            return done;
     const RoundRecord& first = m_ofShift->round;
     Draft draft = Walk::beginRecheck(m_lists.shift.checklist, m_plan.unit.id, m_ofShift->actor, shift,
         m_plan.limits, m_ofShift->id, first.answers,

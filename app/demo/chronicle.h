@@ -3,8 +3,10 @@
 
 #include "app/demo/afterwards.h"
 #include "app/demo/decisions.h"
+#include "app/demo/devices.h"
 #include "app/demo/lists.h"
 #include "app/demo/roundmaker.h"
+#include "app/demo/storeroom.h"
 #include "app/demo/ward.h"
 #include "core/store/store.h"
 
@@ -26,6 +28,8 @@ private:
 
     Result<void> setUp();
     Result<void> work(const Shift& shift);
+    /** The books of the ward are brought up to date before the last round. */
+    Result<void> closeBooks(Instant at, const Shift& shift);
     void expect(const Shift& shift, Events& events);
     [[nodiscard]] Instant dueStart(const Shift& shift);
     Result<void> happen(Event event, Instant at, const Shift& shift, Events& events);
@@ -65,8 +69,11 @@ private:
     Instant m_free; ///< nobody is on a round any more
     Random m_random;
     Ward m_ward;
+    Storeroom m_storeroom;
+    Devices m_devices;
     GapBook m_book;
     Afterwards m_afterwards;
+    bool m_booksClosed = false; ///< with a round of the last shift
     int m_rounds = 0;
     std::map<int, RoundRecord> m_last; ///< the last round of each shift of the day, to copy
     std::optional<SavedRound> m_ofShift; ///< the round of the shift that is on

@@ -22,6 +22,7 @@ struct Store::Parts
         , amendments(*database, *database)
         , ideas(*database)
         , supplies(*database)
+        , movements(*database)
         , gaps(*database)
         , drafts(*database)
         , projector(*database, *database)
@@ -73,6 +74,7 @@ struct Store::Parts
     AmendmentTable amendments;
     ChangeIdeaTable ideas;
     SupplyFactTable supplies;
+    StockMovementTable movements;
     GapTable gaps;
     DraftTable drafts;
     Projector projector;

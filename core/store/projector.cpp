@@ -37,7 +37,8 @@ const std::vector<ProjectionTable>& projectionTables()
 {
     static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
         {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"amendment", 5}, {"gap", 4},
-        {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}, {"supply_fact", 6}};
+        {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}, {"supply_fact", 6},
+        {"stock_movement", 5}};
     return tables;
 }
 
@@ -50,6 +51,7 @@ Projector::Projector(Database& ledger, Database& target)
     , m_amendments(ledger, target)
     , m_ideas(target)
     , m_supplies(target)
+    , m_movements(target)
     , m_gaps(ledger, target, m_checklists)
 {
 }
@@ -134,6 +136,8 @@ void Projector::applyBody(const Record& record, const Json& body, const Origin& 
         m_gaps.take(record.unit, {.origin = origin, .what = need(gapActionFromBody(body))});
     else if (record.kind == recordkind::noteOfChange)
         m_ideas.put(record.unit, need(changeIdeaFromBody(body)), origin);
+    else if (record.kind == recordkind::stock && !isItemBody(body))
+        m_movements.put(record.unit, need(stockMovementFromBody(body)), origin.id);
     else if (const auto place = supplyPlaceOf(record.kind, body))
         m_supplies.put(record.unit, *place, origin.id, canonicalText(body));
 }

@@ -7,6 +7,7 @@
 #include "core/store/gapcarrier.h"
 #include "core/store/ledgertable.h"
 #include "core/store/roundtable.h"
+#include "core/store/stockmovementtable.h"
 #include "core/store/supplyfacttable.h"
 #include "core/store/unittable.h"
 
@@ -68,6 +69,7 @@ private:
     AmendmentTable m_amendments;
     ChangeIdeaTable m_ideas;
     SupplyFactTable m_supplies;
+    StockMovementTable m_movements;
     GapCarrier m_gaps;
     bool m_replaying = false;
     std::optional<ChainEnd> m_before; ///< in a replay: the record before

@@ -28,8 +28,9 @@ void notAhead(const char* what, Instant at, const Clock& clock)
 class Entries
 {
 public:
-    Entries(const SupplyFactTable& table, const Unit& unit)
+    Entries(const SupplyFactTable& table, const StockMovementTable& movements, const Unit& unit)
         : m_table(table)
+        , m_movements(movements)
         , m_unit(unit.id)
         , m_zone(need(TimeZone::named(unit.zone)))
     {
@@ -58,12 +59,12 @@ private:
         if (items.empty())
             return;
         m_items.emplace(id, items.back().what);
-        for (auto& [item, book] : foldStock(
-                 m_table.facts<StockMovement>(m_unit, recordkind::stock, stockMovementFromBody, id), m_zone))
+        for (auto& [item, book] : foldStock(m_movements.movements(m_unit, id), m_zone))
             m_book.insert_or_assign(item, std::move(book));
     }
 
     const SupplyFactTable& m_table;
+    const StockMovementTable& m_movements;
     std::string m_unit;
     TimeZone m_zone;
     std::set<std::string> m_read;
@@ -97,7 +98,7 @@ Result<void> Store::moveStock(
     const std::string& unit, const std::vector<StockMovement>& movements, const std::string& actor)
 {
     return m_parts->inTransaction([&] {
-        Entries entries(m_parts->supplies, m_parts->knownUnit(unit));
+        Entries entries(m_parts->supplies, m_parts->movements, m_parts->knownUnit(unit));
         for (const StockMovement& movement : movements) {
             notAhead("stock record", movement.at, m_parts->clock);
             entries.check(movement);

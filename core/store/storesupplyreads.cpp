@@ -26,7 +26,7 @@ Result<std::vector<Recorded<StockMovement>>> Store::stockMovements(
     const std::string& unit, const std::string& item) const
 {
     return attempt([&] {
-        return m_parts->supplies.facts<StockMovement>(unit, recordkind::stock, stockMovementFromBody, item);
+        return m_parts->movements.movements(unit, item);
     });
 }
 

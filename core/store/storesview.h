@@ -2,9 +2,11 @@
 #pragma once
 
 #include "core/store/shiftview.h"
+#include "core/supply/availability.h"
 #include "core/supply/bookagainstround.h"
 #include "core/supply/coldchain.h"
 #include "core/supply/instrumentcheck.h"
+#include "core/supply/kits.h"
 #include "core/supply/rundown.h"
 #include "core/supply/stockcover.h"
 #include "core/supply/stockdays.h"
@@ -17,7 +19,9 @@ struct StoresRules
     double service = 0.95; ///< chance of no stock-out until the delivery that an order aims at
     int lookBack = 90; ///< days of use that the need is taken from
     int deliveryEvery = 30; ///< days between deliveries of an item that came in on fewer than three days
-    int fridgeDays = 30; ///< days of excursions that are shown
+    int fridgeDays = 60; ///< days of excursions and kinetic temperature that are shown
+    int testDays = 30; ///< days of function tests that are counted
+    int upDays = 365; ///< days over which a device's availability is reckoned
 };
 
 /** One item of the shelf now. */
@@ -32,6 +36,7 @@ struct ShelfRow
     std::optional<double> perDay; ///< pieces, over the days that did not end empty; none without any day
     std::optional<Cover> cover; ///< none while nothing is used
     std::optional<double> lasts; ///< chance that it is enough until the next delivery
+    std::int64_t reorderAt = 0; ///< pieces: order when it falls to this, at the site's service; 0: not known
     std::int64_t order = 0; ///< pieces to order now, whole packs; 0: nothing
     RunDown runDown; ///< at perDay
 };
@@ -42,13 +47,24 @@ struct KitRow
     KitsPossible possible; ///< from the parts on the shelf
 };
 
+/** What the shift rounds found of the checklist items that a device serves. */
+struct FunctionTests
+{
+    int passed = 0;
+    int failed = 0;
+    std::optional<Instant> lastFailed;
+    bool operator==(const FunctionTests&) const = default;
+};
+
 struct DeviceRow
 {
     Equipment device;
     EquipmentState state = EquipmentState::InUse;
     Instant since; ///< in that state
     std::vector<UpkeepDue> upkeep; ///< first due first
-    std::optional<InstrumentVerdict> check; ///< of a scale or thermometer, the last one
+    std::optional<Dated<InstrumentCheck>> check; ///< of a scale or thermometer, the last one
+    FunctionTests tests; ///< over testDays
+    Availability up; ///< over upDays
     std::optional<std::string> spare; ///< id of what can step in; asked for what is in use or out
 };
 
@@ -60,6 +76,8 @@ struct FridgeRow
     ColdChainVerdict verdict; ///< of the excursions that are open
     std::optional<ReadingSlot> due;
     int missed = 0; ///< readings left out over the last fridgeDays, from the first reading on
+    std::optional<KineticTemperature> kinetic; ///< over the last fridgeDays
+    std::vector<LotInside> inside; ///< of the last excursion
 };
 
 /** All that the shelves, devices and fridges of one unit say at one moment. */

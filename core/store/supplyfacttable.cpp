@@ -6,21 +6,19 @@
 #include "core/supply/equipment.h"
 #include "core/supply/fridgereading.h"
 #include "core/supply/handover.h"
-#include "core/supply/stockmovement.h"
+#include "core/supply/stockitem.h"
 #include "core/supply/warmerclock.h"
 
 namespace cradlepost {
 
 namespace {
 
-SupplyPlace stockPlace(const Json& body)
+std::optional<SupplyPlace> stockPlace(const Json& body)
 {
-    if (isItemBody(body)) {
-        const StockItem item = need(stockItemFromBody(body));
-        return {.kind = SupplyFactTable::item, .subject = item.id, .at = item.at};
-    }
-    const StockMovement movement = need(stockMovementFromBody(body));
-    return {.kind = recordkind::stock, .subject = movement.item, .at = movement.at};
+    if (!isItemBody(body))
+        return std::nullopt; // a movement: StockMovementTable
+    const StockItem item = need(stockItemFromBody(body));
+    return SupplyPlace{.kind = SupplyFactTable::item, .subject = item.id, .at = item.at};
 }
 
 SupplyPlace handoverPlace(const Json& body)

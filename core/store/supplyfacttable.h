@@ -19,7 +19,7 @@ struct SupplyPlace
     Instant at;
 };
 
-/** Nothing for a record of another kind. Throws when the body cannot be read. */
+/** Nothing for a record of another kind, and for a movement of stock. Throws when the body cannot be read. */
 std::optional<SupplyPlace> supplyPlaceOf(std::string_view recordKind, const Json& body);
 
 /** The projection `supply_fact`: what records say of supplies and devices, in the order in which it happened.

@@ -108,6 +108,25 @@ std::vector<EquipmentEvent> takeOut(
     return events;
 }
 
+std::vector<EquipmentEvent> bringBack(const EquipmentRegister& devices, const std::string& device, Instant at)
+{
+    std::vector<EquipmentEvent> events{{.device = device,
+        .at = at,
+        .deed = Moved{.to = EquipmentState::InUse, .reason = MoveReason::Repaired}}};
+    const auto back = devices.devices.find(device);
+    if (back == devices.devices.end() || back->second.state() != EquipmentState::OutForRepair)
+        return events;
+    for (const auto& [id, standing] : devices.devices) {
+        const StateSpan& now = standing.spans.back();
+        if (standing.device.kind == back->second.device.kind && now.state == EquipmentState::InUse
+            && now.reason == MoveReason::StepsIn && now.from == back->second.spans.back().from)
+            events.push_back({.device = id,
+                .at = at,
+                .deed = Moved{.to = EquipmentState::Spare, .reason = MoveReason::StepsBack}});
+    }
+    return events;
+}
+
 const char* codeName(UpkeepKind kind) { return kind == UpkeepKind::Service ? "service" : "calibration"; }
 
 }

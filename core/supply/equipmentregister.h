@@ -70,6 +70,13 @@ std::optional<std::string> spareFor(const EquipmentRegister& devices, const std:
 std::vector<EquipmentEvent> takeOut(
     const EquipmentRegister& devices, const std::string& device, MoveReason reason, Instant at);
 
+/**
+ * The events to record when a device is back in use: what stepped in for it, and for no other since, is the
+ * spare again.
+ */
+std::vector<EquipmentEvent> bringBack(
+    const EquipmentRegister& devices, const std::string& device, Instant at);
+
 const char* codeName(UpkeepKind kind);
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/supply/localdays.h"
 #include "core/supply/stockbook.h"
 
 namespace cradlepost {
@@ -26,9 +27,25 @@ struct ItemDays
  * left out.
  */
 ItemDays daysOfItem(
+    std::span<const Recorded<StockMovement>> movements, LocalDays& localDays, Date first, Date last);
+ItemDays daysOfItem(
     const std::vector<Recorded<StockMovement>>& movements, const TimeZone& zone, Date first, Date last);
 
 /** Pieces used on the days that did not end empty: what was asked for when it could be had. */
 std::vector<std::int64_t> useWhileInStock(const std::vector<DayUse>& days);
+
+/** Use in stretches of equal length. */
+struct PeriodUse
+{
+    int days = 1; ///< each stretch
+    std::vector<std::int64_t> used; ///< the last one ends with the last day
+    bool operator==(const PeriodUse&) const = default;
+};
+/**
+ * A book that is written up once a week shows six empty days and a large one: as days these would look like
+ * wild demand. So days are gathered into stretches as long as the usual time between two days with use (the
+ * median, the upper of two); what is left over at the beginning is dropped. Our own rule, no source.
+ */
+PeriodUse asWrittenUp(const std::vector<std::int64_t>& perDay);
 
 }

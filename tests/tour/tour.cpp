@@ -7,6 +7,7 @@
 #include "ui/window/mainwindow.h"
 
 #include <cstdio>
+#include <QAbstractButton>
 #include <QApplication>
 #include <QDir>
 #include <QScrollArea>
@@ -45,7 +46,8 @@ public:
     {
     }
 
-    void photograph(Scene& scene, const QString& state, Place place, RoundKind* kind = nullptr)
+    void photograph(Scene& scene, const QString& state, Place place, RoundKind* kind = nullptr,
+        const char* button = nullptr)
     {
         if (!state.contains(m_only))
             return;
@@ -60,6 +62,8 @@ public:
             window.openPlace(place);
             if (kind != nullptr)
                 window.beginRound(*kind);
+            if (button != nullptr)
+                window.findChild<QAbstractButton*>(QLatin1String(button))->click();
             for (int i = 0; i < 5; ++i)
                 QApplication::processEvents();
             const QString file = m_folder.filePath(QStringLiteral("%1-%2.png").arg(state, QLatin1String(look.name)));
@@ -162,6 +166,9 @@ int main(int argc, char** argv)
     tour.photograph(scene, QStringLiteral("shift-not-ready"), Place::ThisShift);
     tour.photograph(scene, QStringLiteral("gaps"), Place::Gaps);
     tour.photograph(scene, QStringLiteral("units"), Place::Units);
+    tour.photograph(scene, QStringLiteral("stores"), Place::Stores);
+    tour.photograph(scene, QStringLiteral("stores-devices"), Place::Stores, nullptr, "devicesButton");
+    tour.photograph(scene, QStringLiteral("stores-fridge"), Place::Stores, nullptr, "fridgeButton");
     tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
     tour.photograph(scene, QStringLiteral("month"), Place::Month);
     tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);

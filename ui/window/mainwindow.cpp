@@ -8,6 +8,7 @@
 #include "ui/pages/round/roundpage.h"
 #include "ui/pages/setup/setuppage.h"
 #include "ui/pages/shift/thisshiftpage.h"
+#include "ui/pages/stores/storespage.h"
 #include "ui/pages/units/unitspage.h"
 #include "ui/widgets/navigationrail.h"
 #include "ui/window/headerbar.h"
@@ -25,7 +26,8 @@ namespace {
 constexpr std::chrono::seconds tick {15}; // the shortest thing shown is a minute
 
 /** The places that are built, in the order of the rail. */
-constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Month, Place::Units, Place::Setup};
+constexpr std::array openPlaces {Place::ThisShift, Place::Round, Place::Gaps, Place::Stores, Place::Month, Place::Units,
+    Place::Setup};
 
 std::string firstUnit(const Store& store, const QString& wanted)
 {
@@ -134,6 +136,8 @@ QWidget* MainWindow::makePage(Place place)
         return makeBoard();
     case Place::Handover:
         return makeHandover();
+    case Place::Stores:
+        return scrolling(new StoresPage(m_ward));
     case Place::Month:
         return makeMonth();
     case Place::Units:

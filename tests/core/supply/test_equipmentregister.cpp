@@ -143,3 +143,24 @@ TEST_CASE("a device that fails goes out and its spare steps in")
     // A spare that fails leaves nobody without.
     CHECK(takeOut(folded(history), "warmer-2", MoveReason::Broken, at("2026-02-01 08:00")).size() == 1);
 }
+
+TEST_CASE("a device that comes back sends the spare back that stepped in for it, and no other")
+{
+    auto events = std::vector{added("warmer-1", Kind::Warmer, State::InUse),
+        added("warmer-2", Kind::Warmer, State::Spare), added("warmer-3", Kind::Warmer, State::InUse)};
+    const auto out = takeOut(folded(events), "warmer-1", MoveReason::Broken, at("2026-03-01 08:00"));
+    REQUIRE(out.size() == 2);
+    events.insert(events.end(), out.begin(), out.end());
+    const Instant later = at("2026-03-22 08:00");
+    const auto back = bringBack(folded(events), "warmer-1", later);
+    REQUIRE(back.size() == 2);
+    CHECK(back[0].device == "warmer-1");
+    CHECK(std::get<Moved>(back[0].deed) == Moved{.to = State::InUse, .reason = MoveReason::Repaired});
+    CHECK(back[1].device == "warmer-2");
+    CHECK(std::get<Moved>(back[1].deed) == Moved{.to = State::Spare, .reason = MoveReason::StepsBack});
+    // The spare has been moved for another reason since: it stays where it is.
+    events.push_back(moved("warmer-2", "2026-03-05 08:00", State::Spare, MoveReason::StepsBack));
+    events.push_back(moved("warmer-2", "2026-03-06 08:00", State::InUse, MoveReason::StepsIn));
+    CHECK(bringBack(folded(events), "warmer-1", later).size() == 1);
+    CHECK(bringBack(folded({}), "warmer-9", later).size() == 1);
+}

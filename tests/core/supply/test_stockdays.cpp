@@ -38,3 +38,17 @@ TEST_CASE("an item without movements has no days")
 {
     CHECK(daysOfItem({}, TimeZone::utc(), first, addDays(first, 7)).days.empty());
 }
+
+TEST_CASE("use that is written up once a week counts by weeks, and daily use by days")
+{
+    CHECK(asWrittenUp({3, 1, 2, 2}) == PeriodUse{.days = 1, .used = {3, 1, 2, 2}});
+    // Written up on days 2, 9, 16 and 23: 23 days are three weeks and two days.
+    std::vector<std::int64_t> weekly(23, 0);
+    weekly[1] = 5;
+    weekly[8] = 7;
+    weekly[15] = 8;
+    weekly[22] = 6;
+    CHECK(asWrittenUp(weekly) == PeriodUse{.days = 7, .used = {7, 8, 6}});
+    CHECK(asWrittenUp({0, 0, 4}) == PeriodUse{.days = 1, .used = {0, 0, 4}});
+    CHECK(asWrittenUp({}) == PeriodUse{.days = 1, .used = {}});
+}

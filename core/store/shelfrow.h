@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/storesview.h"
+#include "core/supply/localdays.h"
+
+#include <span>
+
+namespace cradlepost {
+
+/** Works out what one shelf says on one day. */
+class ShelfReader
+{
+public:
+    /** `rules` must outlive it. */
+    ShelfReader(const StoresRules& rules, const TimeZone& zone, Date today, int shiftsPerDay)
+        : m_rules(rules)
+        , m_days(zone)
+        , m_today(today)
+        , m_shiftsPerDay(shiftsPerDay)
+    {
+    }
+
+    /** `movements`: all of that item, in order of time. */
+    ShelfRow shelf(const StockItem& item, std::span<const Recorded<StockMovement>> movements);
+
+private:
+    Date nextDelivery(std::span<const Recorded<StockMovement>> movements);
+    void foresee(ShelfRow& row, const PeriodUse& use) const;
+
+    const StoresRules& m_rules;
+    LocalDays m_days;
+    Date m_today;
+    int m_shiftsPerDay;
+};
+
+/** What needs an order first, then by cover, then by name. */
+void sortShelves(std::vector<ShelfRow>& shelves);
+
+}

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/stores/newdeviceform.h"
+
+#include "ui/pages/stores/initialsedit.h"
+#include "ui/text/errortext.h"
+#include "ui/text/storestext.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace cradlepost {
+
+namespace {
+constexpr EquipmentKind kinds[] = {EquipmentKind::Warmer, EquipmentKind::BagMask, EquipmentKind::Suction,
+    EquipmentKind::OxygenSource, EquipmentKind::Oximeter, EquipmentKind::Scale, EquipmentKind::Thermometer,
+    EquipmentKind::Fridge, EquipmentKind::Clock, EquipmentKind::Other};
+constexpr int longestName = 60;
+constexpr int longestNumber = 40;
+}
+
+NewDeviceForm::NewDeviceForm(Ward& ward, QWidget* parent)
+    : Sheet(tr("A new device"), parent)
+    , m_ward(ward)
+    , m_kind(new QComboBox)
+    , m_name(new QLineEdit)
+    , m_number(new QLineEdit)
+    , m_days(new QLineEdit)
+    , m_who(new InitialsEdit(ward))
+    , m_said(new WrapLabel({}, TextRole::Small))
+{
+    for (const EquipmentKind one : kinds)
+        m_kind->addItem(StoresText::device(one), static_cast<int>(one));
+    m_name->setMaxLength(longestName);
+    m_number->setMaxLength(longestNumber);
+    addField(tr("Kind"), m_kind, "newKindComboBox");
+    addField(tr("What the ward calls it"), m_name, "newNameEdit");
+    addField(tr("Number on it, if any"), m_number, "newNumberEdit");
+    addField(tr("Days between services, if planned"), m_days, "newDaysEdit");
+    addField(tr("Your initials"), m_who, "newWhoEdit");
+    auto* button = new QPushButton(tr("Put on the register"));
+    button->setObjectName(QStringLiteral("addDeviceButton"));
+    m_said->setObjectName(QStringLiteral("newDeviceSaid"));
+    content().addWidget(button, 0, Qt::AlignLeft);
+    content().addWidget(m_said);
+    say({}, false);
+    connect(button, &QPushButton::clicked, this, &NewDeviceForm::keep);
+    for (QLineEdit* edit : {m_name, m_number, m_days, static_cast<QLineEdit*>(m_who)})
+        connect(edit, &QLineEdit::returnPressed, this, &NewDeviceForm::keep);
+}
+
+void NewDeviceForm::addField(const QString& name, QWidget* field, const char* objectName)
+{
+    auto* label = new QLabel(name);
+    label->setFont(themeOf(*this).font(TextRole::Small));
+    label->setBuddy(field);
+    field->setAccessibleName(name);
+    field->setObjectName(QLatin1String(objectName));
+    content().addWidget(label);
+    content().addWidget(field);
+}
+
+Result<std::string> NewDeviceForm::freeId(EquipmentKind kind) const
+{
+    const auto known = m_ward.store().equipmentRegister(m_ward.unit());
+    if (!known)
+        return tl::unexpected(known.error());
+    for (int number = 1;; ++number) {
+        std::string id = std::string(codeName(kind)) + '-' + std::to_string(number);
+        if (known->devices.find(id) == known->devices.end())
+            return id;
+    }
+}
+
+void NewDeviceForm::say(const QString& text, bool wrong)
+{
+    m_said->setTone(wrong ? Tone::Warning : Tone::Soft);
+    m_said->setText(text);
+    m_said->setVisible(!text.isEmpty());
+}
+
+void NewDeviceForm::keep()
+{
+    Equipment device{.kind = static_cast<EquipmentKind>(m_kind->currentData().toInt())};
+    device.label = m_name->text().trimmed().toStdString();
+    device.number = m_number->text().trimmed().toStdString();
+    bool sound = true;
+    if (const QString typed = m_days->text().trimmed(); !typed.isEmpty())
+        device.serviceDays = typed.toInt(&sound);
+    if (!sound || device.serviceDays < 0)
+        return say(tr("Give the days as a whole number."), true);
+    if (device.label.empty())
+        return say(tr("Say what the ward calls it."), true);
+    if (!m_who->take())
+        return say(tr("Say who you are: your initials."), true);
+    const auto id = freeId(device.kind);
+    if (!id)
+        return say(ErrorText::advice(id.error()), true);
+    device.id = *id;
+    const auto done = m_ward.store().noteEquipment(m_ward.unit(),
+        {{.device = *id,
+            .at = m_ward.now(),
+            .deed = Added{.device = device, .state = EquipmentState::InUse}}},
+        m_ward.actor());
+    if (!done)
+        return say(
+            QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)), true);
+    for (QLineEdit* edit : {m_name, m_number, m_days})
+        edit->clear();
+    say(tr("Kept."), false);
+    m_ward.refresh();
+}
+
+}
