@@ -21,6 +21,10 @@ DistrictReview reviewDistrict(const DistrictHistory& history, const DistrictOpti
     review.visits = visitNeeds(history,
         {.funnel = review.funnel, .changes = review.changes, .reporting = review.reporting}, options);
     review.sample = visitSample(history, options);
+    if (!history.shelves.empty()) {
+        if (auto plan = planTransfers(history.shelves, history.distances, options.transfers))
+            review.transfers = std::move(*plan);
+    }
     review.findings = findingsOf(review);
     return review;
 }

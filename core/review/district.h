@@ -30,6 +30,7 @@ struct DistrictReview
     std::vector<UnitChange> changes;
     std::vector<VisitNeed> visits;
     std::optional<VisitSample> sample;
+    std::optional<TransferPlan> transfers; ///< none: no shelves were read
     std::vector<DistrictFinding> findings; ///< see findingsOf
 };
 
