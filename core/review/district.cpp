@@ -8,6 +8,7 @@ DistrictReview reviewDistrict(const DistrictHistory& history, const DistrictOpti
     DistrictReview review{.span = history.span,
         .before = history.before,
         .now = history.now,
+        .level = history.level,
         .options = options,
         .units = history.units,
         .items = history.items,

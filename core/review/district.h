@@ -18,6 +18,7 @@ struct DistrictReview
     ReviewSpan span;
     ReviewSpan before;
     Instant now;
+    std::string level; ///< of all units, when the comparison was cut to one
     DistrictOptions options;
     std::vector<DistrictUnit> units; ///< that the parts point to, by name
     std::vector<ReviewItem> items;

@@ -56,6 +56,7 @@ void keepLevel(DistrictHistory& history, const std::string& level)
 {
     if (level.empty())
         return;
+    history.level = level;
     std::vector<UnitShelves> shelves;
     for (std::size_t i = 0; i < history.shelves.size(); ++i) {
         if (history.units[i].level == level)

@@ -94,6 +94,7 @@ struct DistrictHistory
     std::vector<ChecklistInForce> lists; ///< for the wording of items, the latest last
     std::vector<std::shared_ptr<const Checklist>> others; ///< of the other checks: their gaps stand open too
     std::vector<DistrictUnit> units; ///< by name
+    std::string level; ///< that they were cut to; empty: all
     std::vector<UnitShelves> shelves; ///< of `now`, a unit each in the same order; empty: not looked into
     DistanceTable distances;
 };

@@ -44,6 +44,7 @@ private:
     QWidget* makePage(Place place);
     QWidget* makeRound();
     QWidget* makeMonth();
+    QWidget* makeUnits();
     QWidget* makeSetup();
     void chooseUnit(const std::string& unit);
 

@@ -149,6 +149,7 @@ std::vector<DistrictSheet> districtSheets(const DistrictScene& scene)
 {
     std::vector<DistrictSheet> sheets;
     sheets.push_back({.part = DistrictPart::Visits, .content = visitsSheet(scene)});
+    sheets.push_back({.part = DistrictPart::Stock, .content = stockSheet(scene)});
     sheets.push_back({.part = DistrictPart::Funnel, .content = funnelSheet(scene)});
     sheets.push_back({.part = DistrictPart::SideBySide, .content = sideBySideSheet(scene)});
     sheets.push_back({.part = DistrictPart::Months, .content = unitMonthsSheet(scene)});

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+#include "ui/pages/units/panelfields.h"
+
+#include "ui/pages/ward.h"
+#include "ui/text/errortext.h"
+#include "ui/widgets/wraplabel.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace cradlepost {
+
+namespace {
+constexpr int longestInitials = 12;
+}
+
+void addField(Sheet& sheet, const QString& name, QWidget* field)
+{
+    auto* label = new QLabel(name);
+    label->setFont(themeOf(sheet).font(TextRole::Small));
+    label->setBuddy(field);
+    field->setAccessibleName(name);
+    sheet.content().addWidget(label);
+    sheet.content().addWidget(field);
+}
+
+QLineEdit* initialsField(const Ward& ward, const char* objectName)
+{
+    auto* field = new QLineEdit(qs(ward.actor()));
+    field->setObjectName(QLatin1String(objectName));
+    field->setMaxLength(longestInitials);
+    return field;
+}
+
+void sayKept(WrapLabel& said, const QString& kept, const Result<void>& done)
+{
+    said.setTone(done ? Tone::Soft : Tone::Warning);
+    said.setText(done ? kept
+                      : QStringLiteral("%1 %2 %3")
+                            .arg(ErrorText::sentence(done.error()), qs(done.error().message),
+                                ErrorText::advice(done.error()))
+                            .trimmed());
+    said.show();
+}
+
+QDate toQDate(Date date)
+{
+    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
+        static_cast<int>(static_cast<unsigned>(date.day()))};
+}
+
+Date fromQDate(const QDate& date)
+{
+    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()))
+        / std::chrono::day(static_cast<unsigned>(date.day()));
+}
+
+}
