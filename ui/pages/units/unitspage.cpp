@@ -36,7 +36,7 @@ struct RowPlan
     int first = 1;
     int second = 1; ///< 0: the sheet has the row to itself
 };
-constexpr RowPlan plans[] = {{3, 2}, {1, 1}, {1, 1}, {3, 2}};
+constexpr RowPlan plans[] = {{1, 0}, {1, 1}, {1, 1}, {3, 2}, {1, 0}};
 
 }
 

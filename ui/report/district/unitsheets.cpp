@@ -149,13 +149,13 @@ std::vector<DistrictSheet> districtSheets(const DistrictScene& scene)
 {
     std::vector<DistrictSheet> sheets;
     sheets.push_back({.part = DistrictPart::Visits, .content = visitsSheet(scene)});
-    sheets.push_back({.part = DistrictPart::Stock, .content = stockSheet(scene)});
     sheets.push_back({.part = DistrictPart::Funnel, .content = funnelSheet(scene)});
     sheets.push_back({.part = DistrictPart::SideBySide, .content = sideBySideSheet(scene)});
     sheets.push_back({.part = DistrictPart::Months, .content = unitMonthsSheet(scene)});
     sheets.push_back({.part = DistrictPart::Reporting, .content = reportingSheet(scene)});
     sheets.push_back({.part = DistrictPart::Items, .content = unitItemsSheet(scene)});
     sheets.push_back({.part = DistrictPart::Changes, .content = unitChangesSheet(scene)});
+    sheets.push_back({.part = DistrictPart::Stock, .content = stockSheet(scene)});
     return sheets;
 }
 
