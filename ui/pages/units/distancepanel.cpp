@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/units/distancepanel.h"
 
-#include "ui/pages/units/panelfields.h"
+#include "ui/pages/panelfields.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"

@@ -2,8 +2,9 @@
 #include "ui/pages/units/visitpanel.h"
 
 #include "ui/pages/reportsaying.h"
-#include "ui/pages/units/panelfields.h"
+#include "ui/pages/panelfields.h"
 #include "ui/report/district/visitdocument.h"
+#include "ui/text/qdays.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/base/calendar.h"
 #include "core/base/result.h"
 #include "ui/widgets/sheet.h"
-
-#include <QDate>
 
 class QLineEdit;
 
@@ -21,8 +18,5 @@ QLineEdit* initialsField(const Ward& ward, const char* objectName);
 
 /** What came of keeping something: `kept`, or why not, as a warning. */
 void sayKept(WrapLabel& said, const QString& kept, const Result<void>& done);
-
-QDate toQDate(Date date);
-Date fromQDate(const QDate& date);
 
 }

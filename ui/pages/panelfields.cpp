@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "ui/pages/units/panelfields.h"
+#include "ui/pages/panelfields.h"
 
 #include "ui/pages/ward.h"
 #include "ui/text/errortext.h"
@@ -42,18 +42,6 @@ void sayKept(WrapLabel& said, const QString& kept, const Result<void>& done)
                                 ErrorText::advice(done.error()))
                             .trimmed());
     said.show();
-}
-
-QDate toQDate(Date date)
-{
-    return {static_cast<int>(date.year()), static_cast<int>(static_cast<unsigned>(date.month())),
-        static_cast<int>(static_cast<unsigned>(date.day()))};
-}
-
-Date fromQDate(const QDate& date)
-{
-    return std::chrono::year(date.year()) / std::chrono::month(static_cast<unsigned>(date.month()))
-        / std::chrono::day(static_cast<unsigned>(date.day()));
 }
 
 }
