@@ -6,6 +6,7 @@
 #include "app/log.h"
 #include "app/paths.h"
 #include "app/window.h"
+#include "core/review/visitweights.h"
 #include "ui/pages/setup/settings.h"
 
 #include <CLI/CLI.hpp>
@@ -34,7 +35,8 @@ using Command = std::function<int(const CommandContext&)>;
 
 void addCommon(CLI::App& app, CommonOptions& common)
 {
-    app.add_option("--database", common.database, "Database file (default: the ward's own in the user's data folder)");
+    app.add_option(
+        "--database", common.database, "Database file (default: the ward's own in the user's data folder)");
     app.add_option("--language", common.language, "Language code, for example en or hi");
     app.add_option("--unit", common.unit, "Id of a unit, for example sorrel-hill");
     app.add_option("--log-level", common.logLevel, "trace, debug, info, warn, error or off")
@@ -70,7 +72,8 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         [&args](const CommandContext& c) { return runRestore(c, args.file); })
         ->add_option("file", args.file, "The backup")
         ->required();
-    CLI::App* report = app.add_subcommand("report", "Write a report: PDF, HTML, XLSX, CSV or JSON, by the ending of --out");
+    CLI::App* report = app.add_subcommand(
+        "report", "Write a report: PDF, HTML, XLSX, CSV or JSON, by the ending of --out");
     report->require_subcommand(1);
     report->fallthrough();
     CLI::App* month = report->add_subcommand("month", "The month of one unit");
@@ -81,15 +84,21 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         args.paints = true;
         chosen = [&args](const CommandContext& c) { return runReportMonth(c, args.report); };
     });
-    CLI::App* units = report->add_subcommand("units", "All units compared, and which one to see first");
-    units->fallthrough();
-    units->add_option("--from", args.units.from, "The first month, for example 2026-08")->required();
-    units->add_option("--to", args.units.to, "The last month; the first one when it is left out");
-    units->add_option("--out", args.units.out, "The new file; one of that name is replaced")->required();
-    units->callback([&args, &chosen] {
-        args.paints = true;
-        chosen = [&args](const CommandContext& c) { return runReportUnits(c, args.units); };
-    });
+    const auto addUnits = [&](const char* name, const char* what, auto run) {
+        CLI::App* units = report->add_subcommand(name, what);
+        units->fallthrough();
+        units->add_option("--from", args.units.from, "The first month, for example 2026-08")->required();
+        units->add_option("--to", args.units.to, "The last month; the first one when it is left out");
+        units->add_option("--level", args.units.level, "Only units of this level of facility");
+        units->add_option("--out", args.units.out, "The new file; one of that name is replaced")->required();
+        units->callback([&args, &chosen, run] {
+            args.paints = true;
+            chosen = [&args, run](const CommandContext& c) { return run(c, args.units); };
+        });
+    };
+    addUnits("units", "All units compared, and which one to see first", &runReportUnits);
+    addUnits("visit", "A sheet for a visit to --unit: why, what is open, the sample with boxes to fill",
+        &runReportVisit);
     CLI::App* handover = report->add_subcommand("handover", "One page of PDF for the next shift of --unit");
     handover->fallthrough();
     handover->add_option("--out", args.file, "The new PDF file; one of that name is replaced")->required();
@@ -101,10 +110,11 @@ void addCommands(CLI::App& app, Arguments& args, Command& chosen)
         [&args](const CommandContext& c) { return runPaperTemplate(c, args.file); })
         ->add_option("--out", args.file, "The new CSV file")
         ->required();
-    CLI::App* import = add("import-rounds", "Take in rounds of --unit from paper, all or none; exit 1 with every fault",
-        [&args](const CommandContext& c) {
-            return runImportRounds(c, {.sheet = args.file, .dryRun = args.dryRun, .json = args.json});
-        });
+    CLI::App* import
+        = add("import-rounds", "Take in rounds of --unit from paper, all or none; exit 1 with every fault",
+            [&args](const CommandContext& c) {
+                return runImportRounds(c, {.sheet = args.file, .dryRun = args.dryRun, .json = args.json});
+            });
     import->add_option("file", args.file, "The filled sheet, CSV")->required();
     import->add_flag("--dry-run", args.dryRun, "Say what would be written, and write nothing");
     import->add_flag("--json", args.json, "As JSON");
@@ -119,17 +129,23 @@ int runCommand(int argc, char** argv, const Arguments& args, const Command& comm
         args.paints ? new QApplication(argc, argv) : new QCoreApplication(argc, argv));
     startLog(args.common.logLevel);
     const SystemClock clock;
-    const QString set = loadSettings(settingsFile()).language;
-    const Language language(args.common.language.empty() ? (set.isEmpty() ? QLocale::system().bcp47Name() : set)
-                                                         : QString::fromStdString(args.common.language));
-    return command(CommandContext {.options = args.common, .clock = clock, .language = language});
+    const Settings settings = loadSettings(settingsFile());
+    const QString set = settings.language;
+    DistrictOptions district;
+    district.weights = weightsFromText(settings.visitWeights.toStdString()).value_or(VisitWeights());
+    const Language language(args.common.language.empty()
+            ? (set.isEmpty() ? QLocale::system().bcp47Name() : set)
+            : QString::fromStdString(args.common.language));
+    return command(
+        CommandContext{.options = args.common, .clock = clock, .language = language, .district = district});
 }
 
 }
 
 int main(int argc, char** argv)
 {
-    CLI::App app("Cradlepost: is this labour ward ready for the next baby? Without a command it opens the window.");
+    CLI::App app(
+        "Cradlepost: is this labour ward ready for the next baby? Without a command it opens the window.");
     app.set_version_flag("--version", "cradlepost " CRADLEPOST_VERSION);
     Arguments args;
     Command command;

@@ -79,6 +79,28 @@
             <numerusform>%n questions about the entries</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Stock that others can spare would help %1: %n item(s).</source>
+        <translation>
+            <numerusform>Stock that others can spare would help %1: %n item.</numerusform>
+            <numerusform>Stock that others can spare would help %1: %n items.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stock item(s) out or about to run out: %1</source>
+        <translation>
+            <numerusform>%n stock item out or about to run out: %1</numerusform>
+            <numerusform>%n stock items out or about to run out: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n piece(s) from %2 to %3</source>
+        <extracomment>%1 a stock item, %2 the unit that gives, %3 the one that takes</extracomment>
+        <translation>
+            <numerusform>%1: %n piece from %2 to %3</numerusform>
+            <numerusform>%1: %n pieces from %2 to %3</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>DoneSheet</name>
@@ -487,6 +509,16 @@
     </message>
 </context>
 <context>
+    <name>StockSheet</name>
+    <message numerus="yes">
+        <source>Stock that could move: %n transfer(s) would help</source>
+        <translation>
+            <numerusform>Stock that could move: %n transfer would help</numerusform>
+            <numerusform>Stock that could move: %n transfers would help</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>StoresText</name>
     <message numerus="yes">
         <source>%n reading(s) left out in 60 days; two a day are due.</source>
@@ -690,6 +722,23 @@
         <translation>
             <numerusform>%n min</numerusform>
             <numerusform>%n min</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::DistancePanel</name>
+    <message numerus="yes">
+        <source>%n way(s) known. Stock moves only where a way is known.</source>
+        <translation>
+            <numerusform>%n way known. Stock moves only where a way is known.</numerusform>
+            <numerusform>%n ways known. Stock moves only where a way is known.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n way(s) kept.</source>
+        <translation>
+            <numerusform>%n way kept.</numerusform>
+            <numerusform>%n ways kept.</numerusform>
         </translation>
     </message>
 </context>

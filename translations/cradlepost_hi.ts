@@ -675,6 +675,34 @@
         <source>visits</source>
         <translation>दौरे</translation>
     </message>
+    <message>
+        <source>stock that could move</source>
+        <translation>जो सामान दूसरी जगह दिया जा सकता है</translation>
+    </message>
+    <message>
+        <source>most stock items counted</source>
+        <translation>अधिक से अधिक कितने सामान गिने जाएँ</translation>
+    </message>
+    <message>
+        <source>does not reach the standard</source>
+        <translation>मानक तक नहीं पहुँचता</translation>
+    </message>
+    <message>
+        <source>reaches the standard</source>
+        <translation>मानक तक पहुँचता है</translation>
+    </message>
+    <message>
+        <source>stock out or about to run out</source>
+        <translation>सामान खत्म या खत्म होने वाला</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>not decided, too few looked at</source>
+        <translation>तय नहीं, बहुत कम देखे गए</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonSheet</name>
@@ -789,6 +817,10 @@
     <message>
         <source>Visits: points as shown; they order visits and rank nobody. Questions about the entries are reasons to ask, never a proof.</source>
         <translation>दौरे: अंक जैसे दिखाए गए हैं; वे दौरों का क्रम बताते हैं, किसी को दर्जा नहीं देते। प्रविष्टियों के बारे में सवाल पूछने की वजह हैं, कभी सबूत नहीं।</translation>
+    </message>
+    <message>
+        <source>Stock that could move: as the units&apos; books stand now; as many pieces as can be given, over the least distance. A giver keeps its par, and what it uses in %1 days or until its delivery.</source>
+        <translation>जो सामान दूसरी जगह दिया जा सकता है: यूनिटों की सामान बही के अभी के हिसाब से; जितने नग दिए जा सकें, सबसे कम दूरी पर। देने वाली यूनिट अपना तय स्टॉक रखती है, और उतना जितना वह %1 दिन में या अगली आपूर्ति तक लगाती है।</translation>
     </message>
 </context>
 <context>
@@ -974,6 +1006,57 @@
     <message>
         <source>Not to be told apart</source>
         <translation>फ़र्क़ संयोग से ज़्यादा नहीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stock that others can spare would help %1: %n item(s).</source>
+        <translation>
+            <numerusform>जो सामान दूसरे दे सकते हैं, उससे %1 को मदद मिलेगी: %n सामान।</numerusform>
+            <numerusform>जो सामान दूसरे दे सकते हैं, उससे %1 को मदद मिलेगी: %n सामान।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: the last visit found too little met to reach the standard.</source>
+        <translation>%1: पिछले दौरे में इतना ठीक नहीं मिला कि मानक तक पहुँचे।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stock item(s) out or about to run out: %1</source>
+        <translation>
+            <numerusform>%n सामान खत्म या खत्म होने वाला: %1</numerusform>
+            <numerusform>%n सामान खत्म या खत्म होने वाले: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>reaches the standard</source>
+        <translation>मानक तक पहुँचता है</translation>
+    </message>
+    <message>
+        <source>does not reach the standard</source>
+        <translation>मानक तक नहीं पहुँचता</translation>
+    </message>
+    <message>
+        <source>not decided, too few looked at</source>
+        <translation>तय नहीं, बहुत कम देखे गए</translation>
+    </message>
+    <message>
+        <source>%1: %2 met, %3</source>
+        <extracomment>%1 the day of a visit, %2 &quot;13 of 18&quot;, %3 what it decided</extracomment>
+        <translation>%1: %2 ठीक, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n piece(s) from %2 to %3</source>
+        <extracomment>%1 a stock item, %2 the unit that gives, %3 the one that takes</extracomment>
+        <translation>
+            <numerusform>%1: %2 से %3 को %n नग</numerusform>
+            <numerusform>%1: %2 से %3 को %n नग</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>distance not known</source>
+        <translation>दूरी मालूम नहीं</translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation>%1 कि.मी.</translation>
     </message>
 </context>
 <context>
@@ -2387,6 +2470,21 @@
     </message>
 </context>
 <context>
+    <name>ReportSaying</name>
+    <message>
+        <source>Report</source>
+        <translation>रिपोर्ट</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)</source>
+        <translation>PDF (*.pdf);;वेब पन्ना (*.html);;स्प्रेडशीट (*.xlsx);;CSV (*.csv);;JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Report written: %1</source>
+        <translation>रिपोर्ट लिखी गई: %1</translation>
+    </message>
+</context>
+<context>
     <name>ReportText</name>
     <message>
         <source>%1 of %2</source>
@@ -2719,6 +2817,40 @@
     <message>
         <source>district %1</source>
         <translation>ज़िला %1</translation>
+    </message>
+</context>
+<context>
+    <name>StockSheet</name>
+    <message>
+        <source>No stock book shows a shortage or a surplus</source>
+        <translation>किसी सामान बही में न कमी है, न अधिकता</translation>
+    </message>
+    <message>
+        <source>No stock that one unit lacks can be spared by another</source>
+        <translation>जो सामान एक यूनिट में कम है, वह कोई दूसरी नहीं दे सकती</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stock that could move: %n transfer(s) would help</source>
+        <translation>
+            <numerusform>जो सामान दिया जा सकता है: %n बार भेजने से मदद मिलेगी</numerusform>
+            <numerusform>जो सामान दिया जा सकता है: %n बार भेजने से मदद मिलेगी</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>From the units&apos; stock books as they stand now. A giver keeps its par, and what it uses in %1 days or until its delivery.</source>
+        <translation>यूनिटों की सामान बही के अभी के हिसाब से। देने वाली यूनिट अपना तय स्टॉक रखती है, और उतना जितना वह %1 दिन में या अगली आपूर्ति तक लगाती है।</translation>
+    </message>
+    <message>
+        <source>The least pieces times kilometres: %1.</source>
+        <translation>सबसे कम नग गुणा किलोमीटर: %1।</translation>
+    </message>
+    <message>
+        <source>No distances are known: any way counts the same.</source>
+        <translation>कोई दूरी मालूम नहीं: हर रास्ता बराबर गिना जाता है।</translation>
+    </message>
+    <message>
+        <source>Nothing to move.</source>
+        <translation>भेजने को कुछ नहीं।</translation>
     </message>
 </context>
 <context>
@@ -3850,6 +3982,90 @@
         <source>After: to</source>
         <translation>बाद: कब तक</translation>
     </message>
+    <message>
+        <source>Distance</source>
+        <translation>दूरी</translation>
+    </message>
+    <message>
+        <source>Items picked by lot</source>
+        <translation>लॉटरी से चुनी गई चीज़ें</translation>
+    </message>
+    <message>
+        <source>Visits and what they decided</source>
+        <translation>दौरे और उनका नतीजा</translation>
+    </message>
+    <message>
+        <source>Transfers that would help</source>
+        <translation>जिन्हें भेजने से मदद मिलेगी</translation>
+    </message>
+    <message>
+        <source>Stock lacking and to spare</source>
+        <translation>सामान की कमी और अधिकता</translation>
+    </message>
+    <message>
+        <source>Decided</source>
+        <translation>नतीजा</translation>
+    </message>
+    <message>
+        <source>From unit</source>
+        <translation>इस यूनिट से</translation>
+    </message>
+    <message>
+        <source>Lacks</source>
+        <translation>कमी</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>देखे गए</translation>
+    </message>
+    <message>
+        <source>Met</source>
+        <translation>ठीक</translation>
+    </message>
+    <message>
+        <source>Stock items</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>Keeps for itself</source>
+        <translation>अपने लिए रखती है</translation>
+    </message>
+    <message>
+        <source>Needed to reach it</source>
+        <translation>पहुँचने के लिए चाहिए</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>Sample</source>
+        <translation>नमूना</translation>
+    </message>
+    <message>
+        <source>To spare</source>
+        <translation>देने लायक</translation>
+    </message>
+    <message>
+        <source>Stock item</source>
+        <translation>सामान</translation>
+    </message>
+    <message>
+        <source>To unit</source>
+        <translation>इस यूनिट को</translation>
+    </message>
+    <message>
+        <source>Still lacking</source>
+        <translation>फिर भी कमी</translation>
+    </message>
+    <message>
+        <source>In date</source>
+        <translation>तारीख के भीतर</translation>
+    </message>
+    <message>
+        <source>Visited</source>
+        <translation>दौरा</translation>
+    </message>
 </context>
 <context>
     <name>TimeText</name>
@@ -4076,6 +4292,89 @@
     </message>
 </context>
 <context>
+    <name>VisitDocument</name>
+    <message>
+        <source>Sheet for a visit</source>
+        <translation>दौरे का पर्चा</translation>
+    </message>
+    <message>
+        <source>Visit to %1</source>
+        <translation>%1 का दौरा</translation>
+    </message>
+    <message>
+        <source>Nothing found calls for this visit before others.</source>
+        <translation>ऐसा कुछ नहीं मिला कि यह दौरा दूसरों से पहले हो।</translation>
+    </message>
+    <message>
+        <source>Critical gaps open</source>
+        <translation>बाक़ी गंभीर कमियाँ</translation>
+    </message>
+    <message>
+        <source>No critical gap was open at the end of the span.</source>
+        <translation>अवधि के अंत में कोई गंभीर कमी बाक़ी नहीं थी।</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>चीज़</translation>
+    </message>
+    <message>
+        <source>Open for</source>
+        <translation>कब से बाक़ी</translation>
+    </message>
+    <message>
+        <source>Mended, seen by me</source>
+        <translation>ठीक हुई, मैंने देखी</translation>
+    </message>
+    <message>
+        <source>Stock to take along or fetch</source>
+        <translation>साथ ले जाने या लाने का सामान</translation>
+    </message>
+    <message>
+        <source>Items to look at, picked by lot</source>
+        <translation>देखने की चीज़ें, लॉटरी से चुनी गईं</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>क्र.</translation>
+    </message>
+    <message>
+        <source>Met</source>
+        <translation>ठीक</translation>
+    </message>
+    <message>
+        <source>Not met</source>
+        <translation>ठीक नहीं</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>टिप्पणी</translation>
+    </message>
+    <message>
+        <source>There is no checklist to pick a sample from.</source>
+        <translation>नमूना चुनने के लिए कोई जाँच-सूची नहीं है।</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>क्या मिला</translation>
+    </message>
+    <message>
+        <source>Day: ____________   By: ____________   Looked at: ______   Met: ______   Not met: ______</source>
+        <translation>दिन: ____________   किसने: ____________   देखे गए: ______   ठीक: ______   ठीक नहीं: ______</translation>
+    </message>
+    <message>
+        <source>**With %1 or more of %2 met the room reaches the standard.** With %3 or more not met it does not: the rest need not be looked at to know.</source>
+        <translation>**%2 में से %1 या अधिक ठीक हों तो कमरा मानक तक पहुँचता है।** %3 या अधिक ठीक न हों तो नहीं: यह जानने के लिए बाकी देखना ज़रूरी नहीं।</translation>
+    </message>
+    <message>
+        <source>Visits before: %1</source>
+        <translation>पहले के दौरे: %1</translation>
+    </message>
+    <message>
+        <source>Enter the result on Units when you are back.</source>
+        <translation>लौटकर नतीजा यूनिटें पन्ने पर भरें।</translation>
+    </message>
+</context>
+<context>
     <name>VisitSheet</name>
     <message>
         <source>No unit calls for a visit before the others</source>
@@ -4091,10 +4390,6 @@
     <message>
         <source>Nothing found calls for a visit before the others.</source>
         <translation>ऐसा कुछ नहीं मिला जिसके लिए किसी यूनिट का दौरा दूसरों से पहले करना पड़े।</translation>
-    </message>
-    <message>
-        <source>Points (our own weights): critical gap %1, each week of the oldest %2, critical item often missing %3, below the district %4, fell %5, each silent week %6, question about the entries %7. An order of visits, no ranking.</source>
-        <translation>अंक (वज़न हमारे अपने हैं): गंभीर कमी %1, सबसे पुरानी कमी का हर हफ़्ता %2, अति ज़रूरी चीज़ में अक्सर कमी %3, ज़िले से नीचे %4, गिरावट %5, बिना रिपोर्ट का हर हफ़्ता %6, एंट्री को लेकर सवाल %7। यह दौरों का क्रम है, रैंकिंग नहीं।</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -4147,6 +4442,15 @@
     <message>
         <source>now</source>
         <translation>अब</translation>
+    </message>
+    <message>
+        <source>Points (our own weights): critical gap %1, each week of the oldest %2, critical item often missing %3, below the district %4, fell %5, each silent week %6, question about the entries %7, stock item running out %8. An order of visits, no ranking.</source>
+        <translation>अंक (वज़न हमारे अपने हैं): गंभीर कमी %1, सबसे पुरानी कमी का हर हफ़्ता %2, अति ज़रूरी चीज़ में अक्सर कमी %3, ज़िले से नीचे %4, गिरावट %5, बिना रिपोर्ट का हर हफ़्ता %6, एंट्री को लेकर सवाल %7, खत्म होता सामान %8। यह दौरों का क्रम है, रैंकिंग नहीं।</translation>
+    </message>
+    <message>
+        <source>Last visit %1</source>
+        <extracomment>after the reasons for a visit; %1 &quot;3 Nov: 13 of 18 met, does not reach the standard&quot;</extracomment>
+        <translation>पिछला दौरा %1</translation>
     </message>
 </context>
 <context>
@@ -4683,6 +4987,63 @@
     <message>
         <source>No device is on the register of this unit.</source>
         <translation>इस यूनिट के रजिस्टर में कोई उपकरण नहीं।</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::DistancePanel</name>
+    <message>
+        <source>Ways between units, by which stock moves</source>
+        <translation>यूनिटों के बीच के रास्ते, जिनसे सामान जाता है</translation>
+    </message>
+    <message>
+        <source>Read a table…</source>
+        <translation>तालिका पढ़ें…</translation>
+    </message>
+    <message>
+        <source>Keep the way</source>
+        <translation>रास्ता रखें</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>कहाँ से</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>कहाँ तक</translation>
+    </message>
+    <message>
+        <source>Kilometres (0: no way)</source>
+        <translation>किलोमीटर (0: रास्ता नहीं)</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>इनिशियल</translation>
+    </message>
+    <message>
+        <source>No way is known yet: any way counts the same. A table has the columns from, to and km.</source>
+        <translation>अभी कोई रास्ता मालूम नहीं: हर रास्ता बराबर गिना जाता है। तालिका में from, to और km स्तंभ होते हैं।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n way(s) known. Stock moves only where a way is known.</source>
+        <translation>
+            <numerusform>%n रास्ता मालूम है। सामान वहीं जाता है जहाँ रास्ता मालूम है।</numerusform>
+            <numerusform>%n रास्ते मालूम हैं। सामान वहीं जाता है जहाँ रास्ता मालूम है।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n way(s) kept.</source>
+        <translation>
+            <numerusform>%n रास्ता रखा गया।</numerusform>
+            <numerusform>%n रास्ते रखे गए।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Distances</source>
+        <translation>दूरियाँ</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>तालिकाएँ (*.csv)</translation>
     </message>
 </context>
 <context>
@@ -5238,18 +5599,6 @@
             <numerusform>%n चीज़</numerusform>
             <numerusform>%n चीज़ें</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Report</source>
-        <translation>रिपोर्ट</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)</source>
-        <translation>PDF (*.pdf);;वेब पेज (*.html);;स्प्रेडशीट (*.xlsx);;CSV (*.csv);;JSON (*.json)</translation>
-    </message>
-    <message>
-        <source>Report written: %1</source>
-        <translation>रिपोर्ट सहेजी गई: %1</translation>
     </message>
 </context>
 <context>
@@ -6171,16 +6520,12 @@
         </translation>
     </message>
     <message>
-        <source>Report</source>
-        <translation>रिपोर्ट</translation>
+        <source>Level of facility</source>
+        <translation>केंद्र का स्तर</translation>
     </message>
     <message>
-        <source>PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)</source>
-        <translation>PDF (*.pdf);;वेब पेज (*.html);;स्प्रेडशीट (*.xlsx);;CSV (*.csv);;JSON (*.json)</translation>
-    </message>
-    <message>
-        <source>Report written: %1</source>
-        <translation>रिपोर्ट सहेजी गई: %1</translation>
+        <source>All levels</source>
+        <translation>सभी स्तर</translation>
     </message>
 </context>
 <context>
@@ -6200,6 +6545,53 @@
     <message>
         <source>No round yet</source>
         <translation>अभी राउंड नहीं</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::VisitPanel</name>
+    <message>
+        <source>A visit: the sheet to take along, and what it found</source>
+        <translation>दौरा: साथ ले जाने का पर्चा, और क्या मिला</translation>
+    </message>
+    <message>
+        <source>Write the sheet…</source>
+        <translation>पर्चा लिखें…</translation>
+    </message>
+    <message>
+        <source>Keep the result</source>
+        <translation>नतीजा रखें</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>यूनिट</translation>
+    </message>
+    <message>
+        <source>Day of the visit</source>
+        <translation>दौरे का दिन</translation>
+    </message>
+    <message>
+        <source>Items looked at</source>
+        <translation>देखी गई चीज़ें</translation>
+    </message>
+    <message>
+        <source>Items not met</source>
+        <translation>चीज़ें जो ठीक नहीं</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>इनिशियल</translation>
+    </message>
+    <message>
+        <source>Of %1 items picked by lot at least %2 must be met.</source>
+        <translation>लॉटरी से चुनी %1 चीज़ों में से कम से कम %2 ठीक होनी चाहिए।</translation>
+    </message>
+    <message>
+        <source>No visit in the year before.</source>
+        <translation>पिछले साल में कोई दौरा नहीं।</translation>
+    </message>
+    <message>
+        <source>Kept: %1.</source>
+        <translation>रखा गया: %1।</translation>
     </message>
 </context>
 <context>
@@ -6241,6 +6633,21 @@
     <message>
         <source>Leave it for now</source>
         <translation>अभी छोड़ें</translation>
+    </message>
+</context>
+<context>
+    <name>cradlepost::WeightsPanel</name>
+    <message>
+        <source>What makes a visit needed, in points</source>
+        <translation>दौरा किससे ज़रूरी बनता है, अंकों में</translation>
+    </message>
+    <message>
+        <source>They order visits and rank nobody. 0 leaves a reason out. Kept on this computer.</source>
+        <translation>ये दौरों का क्रम बनाते हैं, किसी को दर्जा नहीं देते। 0 किसी कारण को छोड़ देता है। इसी कंप्यूटर पर रखा जाता है।</translation>
+    </message>
+    <message>
+        <source>As they come</source>
+        <translation>जैसे शुरू में थे</translation>
     </message>
 </context>
 <context>

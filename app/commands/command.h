@@ -3,6 +3,7 @@
 
 #include "app/exitcode.h"
 #include "app/options.h"
+#include "core/review/districtoptions.h"
 #include "core/store/store.h"
 #include "ui/text/language.h"
 
@@ -14,6 +15,7 @@ struct CommandContext
     CommonOptions options;
     const Clock& clock;
     const Language& language;
+    DistrictOptions district = {}; ///< with the weights that were set on this computer
 
     [[nodiscard]] std::string databasePath() const;
     [[nodiscard]] Result<std::unique_ptr<Store>> openStore(OpenMode mode) const;
@@ -59,8 +61,11 @@ struct UnitsReportRequest
     std::string from; ///< first month, "2026-08"
     std::string to; ///< last month; empty: the first one
     std::string out; ///< as of ReportRequest
+    std::string level; ///< of the facility; empty: all
 };
 /** Of all units of the database. Paints as well. */
 int runReportUnits(const CommandContext& context, const UnitsReportRequest& request);
+/** A sheet for a visit to --unit, by the units' comparison over the span. Paints as well. */
+int runReportVisit(const CommandContext& context, const UnitsReportRequest& request);
 
 }

@@ -2,6 +2,7 @@
 #include "app/commands/standards.h"
 
 #include "app/commands/month.h"
+#include "core/base/csv.h"
 #include "core/exchange/csvexport.h"
 #include "core/exchange/fhirbundle.h"
 #include "core/exchange/wholefile.h"
@@ -9,6 +10,7 @@
 
 #include <CLI/CLI.hpp>
 #include <cstdio>
+#include <fstream>
 #include <memory>
 
 namespace cradlepost {
@@ -70,6 +72,46 @@ int runExportCsv(const CommandContext& context, const CsvRequest& request)
     return Done;
 }
 
+namespace {
+
+Result<void> takeDistances(Store& store, const DistancesRequest& request, Instant now)
+{
+    std::ifstream file(request.in, std::ios::binary);
+    if (!file)
+        return fail(ErrorCode::NotFound, request.in + " cannot be read", "Name a CSV file.");
+    const std::string text{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+    const auto units = store.units();
+    if (!units)
+        return tl::unexpected(units.error());
+    std::vector<std::string> ids;
+    for (const Unit& unit : *units)
+        ids.push_back(unit.id);
+    const auto read = readDistances(text, ids, now);
+    return read ? store.setDistances(*read, request.by) : tl::unexpected(read.error());
+}
+
+}
+
+int runDistances(const CommandContext& context, const DistancesRequest& request)
+{
+    const auto store = context.openStore(request.in.empty() ? OpenMode::ReadOnly : OpenMode::ReadWrite);
+    if (!store)
+        return complain(store.error());
+    if (!request.in.empty()) {
+        if (const auto taken = takeDistances(**store, request, context.clock.now()); !taken)
+            return complain(taken.error());
+    }
+    const auto known = (*store)->distances();
+    if (!known)
+        return complain(known.error());
+    std::string text;
+    appendCsvLine(text, {"from", "to", "km"});
+    for (const Distance& way : known->all())
+        appendCsvLine(text, {way.from, way.to, Decimal{way.metres}.toString()});
+    std::printf("%s", text.c_str());
+    return Done;
+}
+
 void addStandardsCommands(CLI::App& app, std::function<int(const CommandContext&)>& chosen)
 {
     const auto fhir = std::make_shared<FhirRequest>();
@@ -79,6 +121,12 @@ void addStandardsCommands(CLI::App& app, std::function<int(const CommandContext&
     sub->add_option("--month", fhir->month, "For example 2026-10")->required();
     sub->add_option("--out", fhir->out, "The new file; one of that name is replaced")->required();
     sub->add_flag("--figures-only", fhir->figuresOnly, "Leave out checklists and rounds");
+    const auto ways = std::make_shared<DistancesRequest>();
+    sub = add(app, "distances",
+        "Take in the distances between units, by which stock is moved; print those known", chosen,
+        [ways](const CommandContext& c) { return runDistances(c, *ways); });
+    sub->add_option("--in", ways->in, "Table with the columns from, to and km, CSV");
+    sub->add_option("--by", ways->by, "Initials of the person who enters them");
     const auto csv = std::make_shared<CsvRequest>();
     sub = add(app, "export-csv",
         "Write rounds, answers, readings, gaps and stock as plain tables with a dictionary", chosen,

@@ -31,6 +31,15 @@ struct CsvRequest
 /** Of --unit, or of all. Prints how many rows each table has. */
 int runExportCsv(const CommandContext& context, const CsvRequest& request);
 
+/** What `distances` is asked for. */
+struct DistancesRequest
+{
+    std::string in; ///< CSV from,to,km; empty: only say what is known
+    std::string by = "command line";
+};
+/** Takes in distances between units, all or none, and prints those that are known as such a table. */
+int runDistances(const CommandContext& context, const DistancesRequest& request);
+
 /** Declares the commands above; the chosen one is left in `chosen`. */
 void addStandardsCommands(CLI::App& app, std::function<int(const CommandContext&)>& chosen);
 

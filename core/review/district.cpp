@@ -8,6 +8,7 @@ DistrictReview reviewDistrict(const DistrictHistory& history, const DistrictOpti
     DistrictReview review{.span = history.span,
         .before = history.before,
         .now = history.now,
+        .level = history.level,
         .options = options,
         .units = history.units,
         .items = history.items,
@@ -21,6 +22,10 @@ DistrictReview reviewDistrict(const DistrictHistory& history, const DistrictOpti
     review.visits = visitNeeds(history,
         {.funnel = review.funnel, .changes = review.changes, .reporting = review.reporting}, options);
     review.sample = visitSample(history, options);
+    if (!history.shelves.empty()) {
+        if (auto plan = planTransfers(history.shelves, history.distances, options.transfers))
+            review.transfers = std::move(*plan);
+    }
     review.findings = findingsOf(review);
     return review;
 }

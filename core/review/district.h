@@ -18,6 +18,7 @@ struct DistrictReview
     ReviewSpan span;
     ReviewSpan before;
     Instant now;
+    std::string level; ///< of all units, when the comparison was cut to one
     DistrictOptions options;
     std::vector<DistrictUnit> units; ///< that the parts point to, by name
     std::vector<ReviewItem> items;
@@ -30,6 +31,7 @@ struct DistrictReview
     std::vector<UnitChange> changes;
     std::vector<VisitNeed> visits;
     std::optional<VisitSample> sample;
+    std::optional<TransferPlan> transfers; ///< none: no shelves were read
     std::vector<DistrictFinding> findings; ///< see findingsOf
 };
 

@@ -4,6 +4,7 @@
 #include "core/review/district.h"
 
 #include <algorithm>
+#include <set>
 
 namespace cradlepost {
 
@@ -123,6 +124,34 @@ void tellChanges(Findings& findings, const DistrictReview& review)
     }
 }
 
+void tellMoves(Findings& findings, const DistrictReview& review)
+{
+    if (!review.transfers || review.transfers->moves.empty())
+        return;
+    DistrictFinding finding{.code = Code::CouldMove, .part = DistrictPart::Stock};
+    std::set<std::string> items;
+    std::set<std::size_t> takers;
+    for (const Transfer& move : review.transfers->moves) {
+        items.insert(move.item);
+        takers.insert(move.to);
+    }
+    finding.units.assign(takers.begin(), takers.end());
+    finding.count = static_cast<std::int64_t>(items.size());
+    findings.push_back(std::move(finding));
+}
+
+void tellVisits(Findings& findings, const DistrictReview& review)
+{
+    DistrictFinding finding{.code = Code::NotReached, .part = DistrictPart::Visits};
+    for (std::size_t unit = 0; unit < review.units.size(); ++unit) {
+        const auto& visits = review.units[unit].visits;
+        if (!visits.empty() && visits.back().decision() == VisitDecision::NotReached)
+            finding.units.push_back(unit);
+    }
+    if (!finding.units.empty())
+        findings.push_back(std::move(finding));
+}
+
 /** The item often missing in most units, two at least: a thing of the district, not of one ward. */
 void tellItem(Findings& findings, const DistrictReview& review)
 {
@@ -143,16 +172,16 @@ void tellItem(Findings& findings, const DistrictReview& review)
 
 const char* codeName(DistrictFindingCode code)
 {
-    static constexpr const char* names[]
-        = {"see-first", "nobody-first", "nothing-done", "lower", "higher", "not-told-apart", "too-few",
-            "silent", "incomplete", "late", "fell", "rose", "often-missing", "ask-entries"};
+    static constexpr const char* names[] = {"see-first", "nobody-first", "nothing-done", "lower", "higher",
+        "not-told-apart", "too-few", "silent", "incomplete", "late", "fell", "rose", "often-missing",
+        "ask-entries", "could-move", "not-reached"};
     return names[static_cast<std::size_t>(code)];
 }
 
 const char* codeName(DistrictPart part)
 {
     static constexpr const char* names[]
-        = {"funnel", "side-by-side", "months", "items", "reporting", "changes", "visits"};
+        = {"funnel", "side-by-side", "months", "items", "reporting", "changes", "visits", "stock"};
     return names[static_cast<std::size_t>(part)];
 }
 
@@ -162,7 +191,9 @@ std::vector<DistrictFinding> findingsOf(const DistrictReview& review)
     tellBand(findings, review, UnitBand::Lower, Code::Lower);
     tellSilent(findings, review);
     tellChanges(findings, review);
+    tellMoves(findings, review);
     tellItem(findings, review);
+    tellVisits(findings, review);
     tellFew(findings, review);
     tellIncomplete(findings, review);
     askEntries(findings, review);

@@ -26,12 +26,14 @@ enum class DistrictFindingCode {
     Rose, ///< as Fell
     OftenMissing, ///< an item often missing in several units: items (one), units, share (over all units)
     AskEntries, ///< units whose entries raise questions: units (most first), count (questions of the first)
+    CouldMove, ///< stock that one unit could give another: units (takers, each once), count (items)
+    NotReached, ///< units whose last visit of the year did not reach the standard: units
 };
 
 const char* codeName(DistrictFindingCode code);
 
 /** The chart or table that a sentence links to. */
-enum class DistrictPart { Funnel, SideBySide, Months, Items, Reporting, Changes, Visits };
+enum class DistrictPart { Funnel, SideBySide, Months, Items, Reporting, Changes, Visits, Stock };
 
 const char* codeName(DistrictPart part);
 

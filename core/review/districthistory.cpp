@@ -2,6 +2,7 @@
 #include "core/review/districthistory.h"
 
 #include <algorithm>
+#include <set>
 
 namespace cradlepost {
 
@@ -49,6 +50,30 @@ std::vector<year_month> seriesOf(const ReviewSpan& span)
     for (int back = seriesMonths - 1; back >= 0; --back)
         series.push_back(end - months(back));
     return series;
+}
+
+void keepLevel(DistrictHistory& history, const std::string& level)
+{
+    if (level.empty())
+        return;
+    history.level = level;
+    std::vector<UnitShelves> shelves;
+    for (std::size_t i = 0; i < history.shelves.size(); ++i) {
+        if (history.units[i].level == level)
+            shelves.push_back(std::move(history.shelves[i]));
+    }
+    history.shelves = std::move(shelves);
+    std::erase_if(history.units, [&](const DistrictUnit& unit) { return unit.level != level; });
+}
+
+std::vector<std::string> levelsOf(const DistrictHistory& history)
+{
+    std::set<std::string> levels;
+    for (const DistrictUnit& unit : history.units) {
+        if (!unit.level.empty())
+            levels.insert(unit.level);
+    }
+    return {levels.begin(), levels.end()};
 }
 
 }

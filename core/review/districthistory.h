@@ -3,6 +3,8 @@
 
 #include "core/review/history.h"
 #include "core/review/selection.h"
+#include "core/review/visitresult.h"
+#include "core/supply/transfer.h"
 
 namespace cradlepost {
 
@@ -77,6 +79,7 @@ struct DistrictUnit
     double silentDays = 0; ///< from its last round, or the first shift due, to the end of the span or now
     /** Questions about the entries of the span, as the month's review asks them; nothing: not looked into. */
     std::optional<std::int64_t> questions;
+    std::vector<VisitResult> visits; ///< of the year up to the end of the span, in order of time
 };
 
 /** What a comparison of units reads. */
@@ -91,10 +94,17 @@ struct DistrictHistory
     std::vector<ChecklistInForce> lists; ///< for the wording of items, the latest last
     std::vector<std::shared_ptr<const Checklist>> others; ///< of the other checks: their gaps stand open too
     std::vector<DistrictUnit> units; ///< by name
+    std::string level; ///< that they were cut to; empty: all
+    std::vector<UnitShelves> shelves; ///< of `now`, a unit each in the same order; empty: not looked into
+    DistanceTable distances;
 };
 
 /** The span before: as many whole months when it is of whole months, else as many days. */
 ReviewSpan spanBefore(const ReviewSpan& span);
+/** Only the units of that level stay; an empty one keeps all. */
+void keepLevel(DistrictHistory& history, const std::string& level);
+/** The levels of the units, each once, sorted; units without one are left out. */
+std::vector<std::string> levelsOf(const DistrictHistory& history);
 /** The months of a series that ends with the span. */
 std::vector<std::chrono::year_month> seriesOf(const ReviewSpan& span);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/supply/transfer.h"
+
 #include <cstdint>
 
 namespace cradlepost {
@@ -20,6 +22,8 @@ struct VisitWeights
     double mostSilentWeeks = 4; ///< ... up to so many
     double question = 1; ///< each question about the entries ...
     int mostQuestions = 3; ///< ... up to so many
+    double runsOut = 2; ///< each stock item that is out or will not last until its delivery ...
+    int mostRunningOut = 3; ///< ... up to so many
 };
 
 struct DistrictOptions
@@ -32,6 +36,7 @@ struct DistrictOptions
     int silentDays = 7; ///< so many days in a row without a round are a silence
     double lowDone = 0.8; ///< fewer rounds of those due, by the upper limit, are too few
     double oftenLate = 0.1; ///< late rounds of those by screen, by the lower limit
+    TransferRules transfers;
     // The visit's sample: a room at `good` of its items should pass, one at `poor` should not.
     double sampleGood = 0.95;
     double samplePoor = 0.75;

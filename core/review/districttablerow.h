@@ -10,6 +10,7 @@ std::string joined(const std::vector<std::string>& parts, const char* between);
 
 // The tables of each part, see districtTables.
 void addVisitTables(std::vector<DataTable>& tables, const DistrictReview& review);
+void addStockTables(std::vector<DataTable>& tables, const DistrictReview& review);
 void addComparisonTables(std::vector<DataTable>& tables, const DistrictReview& review);
 void addReportingTable(std::vector<DataTable>& tables, const DistrictReview& review);
 

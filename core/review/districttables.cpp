@@ -130,6 +130,7 @@ std::vector<DataTable> districtTables(const DistrictReview& review)
 {
     std::vector<DataTable> tables{findingTable(review), summaryTable(review)};
     addVisitTables(tables, review);
+    addStockTables(tables, review);
     addUnitTable(tables, review);
     addComparisonTables(tables, review);
     addItemTables(tables, review);

@@ -18,11 +18,17 @@ namespace cradlepost {
  *                    dispersion-phi, dispersion-tau, likelihood-multiplicative, likelihood-additive,
  *                    sample-size, sample-pass, sample-good-failed, sample-poor-passed
  * visits             place, unit, points, help
- * visit-reasons      unit, reason, points, items, count, hours, days, x, n, share, low, high, beforeX,
- * beforeN visit-weights      weight, value units              unit, level, band, few, x, n, share, low, high,
- * innerLow, innerHigh, outerLow, outerHigh, z, p, adjustedP, ready, itemsMet, items, itemsShare funnel-curve
- * n, innerLow, innerHigh, outerLow, outerHigh unit-levels        level, unit, x, n, share, low, high,
- * othersX, othersN, othersShare, difference, differenceLow, differenceHigh, adjustedP, band, cannotSay
+ * visit-reasons      unit, reason, points, items, names, count, hours, days, x, n, share, low, high, beforeX,
+ *                    beforeN
+ * visit-weights      weight, value
+ * unit-visits        unit, visitedAt, sample, pass, looked, metOfLooked, decision, items
+ * transfers          stockItem, fromUnit, toUnit, pieces, distance
+ * stock-balance      stockItem, unit, usable, ownCover, lacks, spare, unmet
+ * units              unit, level, band, few, x, n, share, low, high, innerLow, innerHigh, outerLow, outerHigh,
+ *                    z, p, adjustedP, ready, itemsMet, items, itemsShare
+ * funnel-curve       n, innerLow, innerHigh, outerLow, outerHigh
+ * unit-levels        level, unit, x, n, share, low, high, othersX, othersN, othersShare, difference,
+ *                    differenceLow, differenceHigh, adjustedP, band, cannotSay
  * unit-shift-mix     unit, observed, expected, ratio, ratioLow, ratioHigh
  * unit-changes       unit, beforeX, beforeN, beforeShare, afterX, afterN, afterShare, difference,
  *                    differenceLow, differenceHigh, dispersion, adjustedP, cannotSay

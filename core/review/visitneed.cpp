@@ -112,12 +112,31 @@ public:
                 .count = questions});
     }
 
+    void addStock()
+    {
+        if (m_need.unit >= m_history.shelves.size())
+            return;
+        VisitReason reason{.code = VisitReasonCode::RunsOut};
+        for (const ShelfStand& shelf : m_history.shelves[m_need.unit].shelves) {
+            if (shelf.item.retired || !runsOut(shelf) || shortage(shelf) == 0)
+                continue;
+            ++reason.count;
+            if (reason.names.size() < mostNamed)
+                reason.names.push_back(shelf.item.name);
+        }
+        reason.points = m_weights.runsOut
+            * static_cast<double>(std::min<std::int64_t>(reason.count, m_weights.mostRunningOut));
+        give(std::move(reason));
+    }
+
     VisitNeed done()
     {
         std::map<VisitHelp, double> help;
         for (const VisitReason& reason : m_need.reasons) {
             m_need.points += reason.points;
-            if (reason.items.empty())
+            if (reason.code == VisitReasonCode::RunsOut)
+                help[VisitHelp::Supplies] += reason.points;
+            else if (reason.items.empty())
                 help[VisitHelp::Supervisor] += reason.points;
             for (const std::string& item : reason.items)
                 help[helpFor(kindOf(item))] += reason.points / static_cast<double>(reason.items.size());
@@ -173,6 +192,8 @@ const char* codeName(VisitReasonCode code)
         return "fell";
     case VisitReasonCode::Silent:
         return "silent";
+    case VisitReasonCode::RunsOut:
+        return "runs-out";
     case VisitReasonCode::Questions:
         break;
     }
@@ -203,6 +224,7 @@ std::vector<VisitNeed> visitNeeds(
         need.addBelow(evidence.funnel);
         need.addFell(evidence.changes[unit]);
         need.addReporting(evidence.reporting[unit]);
+        need.addStock();
         VisitNeed one = need.done();
         if (!one.reasons.empty())
             needs.push_back(std::move(one));

@@ -14,6 +14,7 @@ enum class VisitReasonCode {
     Fell, ///< since the span before: before, share
     Silent, ///< no rounds: days in a row, count (days since the last round at the end of the span)
     Questions, ///< about the entries: count
+    RunsOut, ///< stock that is out or will not last until its delivery: count, names (up to three)
 };
 
 const char* codeName(VisitReasonCode code);
@@ -23,6 +24,7 @@ struct VisitReason
     VisitReasonCode code = VisitReasonCode::CriticalOpen;
     double points = 0; ///< by VisitWeights
     std::vector<std::string> items; ///< ids
+    std::vector<std::string> names; ///< of stock items, as the ward calls them
     std::int64_t count = 0;
     double hours = 0;
     int days = 0;

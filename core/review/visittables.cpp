@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/review/districttablerow.h"
+#include "core/review/visitweights.h"
 
 namespace cradlepost {
 
@@ -9,13 +10,14 @@ DataTable reasonTable(const DistrictReview& review)
 {
     DataTable table{.id = "visit-reasons",
         .columns = {textColumn("unit"), codeColumn("reason"), numberColumn("points", 1), codeColumn("items"),
-            countColumn("count"), numberColumn("hours", 0, "h"), countColumn("days"), countColumn("x"),
-            countColumn("n"), shareColumn("share"), shareColumn("low"), shareColumn("high"),
+            textColumn("names"), countColumn("count"), numberColumn("hours", 0, "h"), countColumn("days"),
+            countColumn("x"), countColumn("n"), shareColumn("share"), shareColumn("low"), shareColumn("high"),
             countColumn("beforeX"), countColumn("beforeN")}};
     for (const VisitNeed& need : review.visits) {
         for (const VisitReason& reason : need.reasons) {
             Cells row{cell(review.units[need.unit].name), cell(codeName(reason.code)), cell(reason.points),
-                cell(joined(reason.items, " ")), cell(reason.count), cell(reason.hours), cell(reason.days)};
+                cell(joined(reason.items, " ")), cell(joined(reason.names, ", ")), cell(reason.count),
+                cell(reason.hours), cell(reason.days)};
             addShare(row, reason.share);
             row.insert(row.end(), {cell(reason.before.tally.x), cell(reason.before.tally.n)});
             table.rows.push_back(std::move(row));
@@ -27,14 +29,22 @@ DataTable reasonTable(const DistrictReview& review)
 DataTable weightTable(const VisitWeights& weights)
 {
     DataTable table{.id = "visit-weights", .columns = {codeColumn("weight"), numberColumn("value", 1)}};
-    const std::pair<const char*, double> rows[] = {{"critical-gap", weights.criticalGap},
-        {"most-critical-gaps", weights.mostCriticalGaps}, {"critical-week", weights.criticalWeek},
-        {"most-weeks", weights.mostWeeks}, {"often-missing", weights.oftenMissing},
-        {"most-often-missing", weights.mostOftenMissing}, {"below", weights.below}, {"fell", weights.fell},
-        {"silent-week", weights.silentWeek}, {"most-silent-weeks", weights.mostSilentWeeks},
-        {"question", weights.question}, {"most-questions", weights.mostQuestions}};
-    for (const auto& [weight, value] : rows)
-        table.rows.push_back({cell(weight), cell(value)});
+    for (const WeightValue& one : weightsOf(weights))
+        table.rows.push_back({cell(one.code), cell(one.value)});
+    return table;
+}
+
+DataTable resultTable(const DistrictReview& review)
+{
+    DataTable table{.id = "unit-visits",
+        .columns = {textColumn("unit"), timeColumn("visitedAt"), countColumn("sample"), countColumn("pass"),
+            countColumn("looked"), countColumn("metOfLooked"), codeColumn("decision"), codeColumn("items")}};
+    for (const DistrictUnit& unit : review.units) {
+        for (const VisitResult& visit : unit.visits)
+            table.rows.push_back(
+                {cell(unit.name), cell(visit.at), cell(visit.sample), cell(visit.pass), cell(visit.looked),
+                    cell(visit.met()), cell(codeName(visit.decision())), cell(joined(visit.items, " "))});
+    }
     return table;
 }
 
@@ -51,6 +61,7 @@ void addVisitTables(std::vector<DataTable>& tables, const DistrictReview& review
     tables.push_back(std::move(table));
     tables.push_back(reasonTable(review));
     tables.push_back(weightTable(review.options.weights));
+    tables.push_back(resultTable(review));
 }
 
 }

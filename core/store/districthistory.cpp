@@ -2,6 +2,7 @@
 #include "core/store/districthistory.h"
 
 #include "core/review/unitquestions.h"
+#include "core/store/districtshelves.h"
 #include "core/store/dueshifts.h"
 #include "core/store/parts.h"
 #include "core/store/unithistory.h"
@@ -84,6 +85,7 @@ public:
         for (const Unit& unit : units)
             readUnit(unit);
         setItems();
+        readStock();
         if (questions == EntryQuestions::Ask)
             ask();
         return std::move(m_history);
@@ -110,6 +112,7 @@ private:
         countDue(one.before, m_due, m_done, m_history.before, m_history.now);
         readEnd(one, zone);
         readOthers(unit.id);
+        readVisits(one, zone);
         m_history.units.push_back(std::move(one));
     }
 
@@ -223,6 +226,23 @@ private:
         if (!m_due.empty())
             unit.silentDays
                 = std::max(0.0, DayCount(end - unit.lastRound.value_or(m_due.front().begins)).count());
+    }
+
+    void readVisits(DistrictUnit& unit, const TimeZone& zone)
+    {
+        const Instant first = zone.toInstant({.date = m_history.months.front() / std::chrono::day(1)});
+        unit.visits = need(m_store.visits(unit.id, first));
+        std::erase_if(unit.visits,
+            [&](const VisitResult& visit) { return zone.toLocal(visit.at).date >= m_history.span.to; });
+    }
+
+    void readStock()
+    {
+        std::vector<std::string> ids;
+        for (const DistrictUnit& unit : m_history.units)
+            ids.push_back(unit.id);
+        m_history.shelves = need(districtShelves(m_store, ids, m_history.now));
+        m_history.distances = need(m_store.distances());
     }
 
     /** The items of all checklists, the latest one's first; then each unit's gaps in that order. */

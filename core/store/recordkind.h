@@ -19,5 +19,7 @@ inline constexpr char warmer[] = "warmer";
 inline constexpr char birthExpected[] = "birth-expected";
 inline constexpr char fridgeReading[] = "fridge-reading";
 inline constexpr char handover[] = "handover";
+inline constexpr char distance[] = "distance";
+inline constexpr char visit[] = "visit";
 
 }

@@ -4,12 +4,14 @@
 #include "core/base/clock.h"
 #include "core/gap/gapaction.h"
 #include "core/ledger/record.h"
+#include "core/review/visitresult.h"
 #include "core/round/changeidea.h"
 #include "core/round/standing.h"
 #include "core/round/walk.h"
 #include "core/store/chain.h"
 #include "core/store/unit.h"
 #include "core/supply/birthboard.h"
+#include "core/supply/distance.h"
 #include "core/supply/equipmentregister.h"
 #include "core/supply/fridgereading.h"
 #include "core/supply/handover.h"
@@ -230,6 +232,16 @@ public:
     /** Of all fridges, at or after `since`, in order of time within a fridge. */
     Result<std::vector<FridgeReading>> fridgeReadings(const std::string& unit, Instant since) const;
     Result<std::optional<LastHandover>> lastHandover(const std::string& unit) const;
+
+    // The district
+    /** All of them or none, each a record of `from`; the last one entered of a way counts. NotFound: no such unit. */
+    Result<void> setDistances(const std::vector<Distance>& distances, const std::string& actor);
+    Result<DistanceTable> distances() const;
+    /** What a visit's sample found. Refused as checkVisit says, and when it lies ahead of now. */
+    Result<RecordId> noteVisit(
+        const std::string& unit, const VisitResult& visit, const std::string& actor);
+    /** At or after `since`, in order of time. */
+    Result<std::vector<VisitResult>> visits(const std::string& unit, Instant since) const;
 
     // Exchange with other stations
     /** The station's own key, made when there is none yet. */

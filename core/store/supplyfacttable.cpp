@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/supplyfacttable.h"
 
+#include "core/review/visitresult.h"
 #include "core/store/recordkind.h"
 #include "core/supply/birthboard.h"
+#include "core/supply/distance.h"
 #include "core/supply/equipment.h"
 #include "core/supply/fridgereading.h"
 #include "core/supply/handover.h"
@@ -56,6 +58,12 @@ std::optional<SupplyPlace> supplyPlaceOf(std::string_view recordKind, const Json
         const FridgeReading reading = need(fridgeReadingFromBody(body));
         return placed(reading.fridge, reading.at);
     }
+    if (recordKind == recordkind::distance) {
+        const Distance distance = need(distanceFromBody({}, body));
+        return placed(distance.to, distance.at);
+    }
+    if (recordKind == recordkind::visit)
+        return placed(SupplyFactTable::visited, need(visitResultFromBody(body)).at);
     return std::nullopt;
 }
 

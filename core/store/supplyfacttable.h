@@ -30,6 +30,7 @@ public:
     static constexpr char item[] = "stock-item";
     static constexpr char given[] = "given"; ///< subjects of handovers
     static constexpr char taken[] = "taken";
+    static constexpr char visited[] = "visited"; ///< subject of visits
 
     explicit SupplyFactTable(Database& database)
         : m_database(database)

@@ -21,6 +21,14 @@ QString DistrictText::items(const std::vector<std::string>& ids) const
     return m_figures.list(names);
 }
 
+QString DistrictText::names(const std::vector<std::string>& names) const
+{
+    QStringList all;
+    for (const std::string& name : names)
+        all.append(qs(name));
+    return m_figures.list(all);
+}
+
 QString DistrictText::percentOf(const Share& share) const
 {
     return m_figures.percent(share.value().value_or(0.0));
@@ -65,6 +73,12 @@ QString DistrictText::sentence(const DistrictFinding& finding) const
     case Code::OftenMissing:
         return tr("%1 is often missing in %2: %3 rounds of all units.")
             .arg(items(finding.items), units(finding.units), m_figures.of(finding.share.tally));
+    case Code::CouldMove:
+        return tr("Stock that others can spare would help %1: %n item(s).", nullptr,
+            static_cast<int>(finding.count))
+            .arg(units(finding.units));
+    case Code::NotReached:
+        return tr("%1: the last visit found too little met to reach the standard.").arg(units(finding.units));
     case Code::Lower:
     case Code::Higher:
     case Code::NotToldApart:
@@ -126,6 +140,9 @@ QString DistrictText::reason(const VisitReason& reason) const
         return tr("fell from %1 to %2").arg(percentOf(reason.before), percentOf(reason.share));
     case VisitReasonCode::Silent:
         return tr("no round for %n day(s) in a row", nullptr, reason.days);
+    case VisitReasonCode::RunsOut:
+        return tr("%n stock item(s) out or about to run out: %1", nullptr, static_cast<int>(reason.count))
+            .arg(names(reason.names));
     case VisitReasonCode::Questions:
         break;
     }
@@ -151,6 +168,41 @@ QString DistrictText::help(VisitHelp help)
         break;
     }
     return tr("you");
+}
+
+QString DistrictText::decision(VisitDecision decision)
+{
+    switch (decision) {
+    case VisitDecision::Reached:
+        return tr("reaches the standard");
+    case VisitDecision::NotReached:
+        return tr("does not reach the standard");
+    case VisitDecision::Undecided:
+        break;
+    }
+    return tr("not decided, too few looked at");
+}
+
+QString DistrictText::visit(const VisitResult& visit, const QString& day) const
+{
+    //: %1 the day of a visit, %2 "13 of 18", %3 what it decided
+    return tr("%1: %2 met, %3")
+        .arg(day, m_figures.of({.x = visit.met(), .n = visit.looked}), decision(visit.decision()));
+}
+
+QString DistrictText::transfer(const Transfer& move) const
+{
+    //: %1 a stock item, %2 the unit that gives, %3 the one that takes
+    return tr("%1: %n piece(s) from %2 to %3", nullptr, static_cast<int>(move.pieces))
+        .arg(qs(move.name), unit(move.from), unit(move.to));
+}
+
+QString DistrictText::distance(const Transfer& move) const
+{
+    constexpr double metresAKilometre = 1000;
+    return move.metres == 0
+        ? tr("distance not known")
+        : tr("%1 km").arg(m_figures.number(static_cast<double>(move.metres) / metresAKilometre, 1));
 }
 
 QString DistrictText::sample(const VisitSample& sample) const

@@ -30,6 +30,12 @@ public:
     [[nodiscard]] QString reason(const VisitReason& reason) const;
     /** All reasons of a unit, one after the other. */
     [[nodiscard]] QString reasons(const VisitNeed& need) const;
+    /** "3 Nov: 13 of 18 met, does not reach the standard"; `day`: when it was. */
+    [[nodiscard]] QString visit(const VisitResult& visit, const QString& day) const;
+    [[nodiscard]] static QString decision(VisitDecision decision);
+    /** "Gloves: 40 pieces from Alder to Beck" and "12.5 km", as far as it is known. */
+    [[nodiscard]] QString transfer(const Transfer& move) const;
+    [[nodiscard]] QString distance(const Transfer& move) const;
     /** Who can do most about it: "the engineer". */
     [[nodiscard]] static QString help(VisitHelp help);
     /** "18 items picked by lot; with 16 or more met the room passes ..." */
@@ -46,6 +52,7 @@ private:
     [[nodiscard]] QString percentOf(const Share& share) const;
     [[nodiscard]] QString standing(const DistrictFinding& finding) const;
     [[nodiscard]] QString reporting(const DistrictFinding& finding) const;
+    [[nodiscard]] QString names(const std::vector<std::string>& names) const;
 
     const ItemNames& m_names;
     const DistrictReview& m_review;

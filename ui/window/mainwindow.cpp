@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/window/mainwindow.h"
 
+#include "core/review/visitweights.h"
 #include "ui/pages/board/boardpage.h"
 #include "ui/pages/gaps/gapspage.h"
 #include "ui/pages/handover/handoverpage.h"
@@ -141,7 +142,7 @@ QWidget* MainWindow::makePage(Place place)
     case Place::Month:
         return makeMonth();
     case Place::Units:
-        return scrolling(new UnitsPage(m_ward));
+        return makeUnits();
     case Place::Setup:
         return makeSetup();
     default:
@@ -207,12 +208,30 @@ QWidget* MainWindow::makeMonth()
     return scrolling(month);
 }
 
+QWidget* MainWindow::makeUnits()
+{
+    const auto weights = weightsFromText(m_settings.visitWeights.toStdString());
+    auto* units = new UnitsPage(
+        m_ward, unitsChoiceFromText(m_settings.units), weights.value_or(VisitWeights()));
+    connect(units, &UnitsPage::choiceChanged, this, [this](const UnitsChoice& choice) {
+        m_settings.units = toText(choice);
+        Q_EMIT settingsKept(m_settings);
+    });
+    connect(units, &UnitsPage::weightsChanged, this, [this](const VisitWeights& set) {
+        m_settings.visitWeights = qs(weightsText(set));
+        Q_EMIT settingsKept(m_settings);
+    });
+    return scrolling(units);
+}
+
 QWidget* MainWindow::makeSetup()
 {
     auto* setup = new SetupPage(m_ward, m_settings);
     connect(setup, &SetupPage::settingsChanged, this, [this](Settings settings) {
         settings.unit = m_settings.unit;
         settings.review = m_settings.review;
+        settings.units = m_settings.units;
+        settings.visitWeights = m_settings.visitWeights;
         Q_EMIT settingsChanged(settings);
     });
     connect(setup, &SetupPage::unitSaved, this, [this](const std::string& unit) {

@@ -47,6 +47,7 @@ private:
     QWidget* makePage(Place place);
     QWidget* makeRound();
     QWidget* makeMonth();
+    QWidget* makeUnits();
     QWidget* makeSetup();
     QWidget* makeBoard();
     QWidget* makeHandover();

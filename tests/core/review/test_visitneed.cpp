@@ -43,3 +43,49 @@ TEST_CASE("weights are options: without weight a reason is none")
     options.weights.criticalWeek = 0;
     CHECK(reviewDistrict(history, options).visits.empty());
 }
+
+namespace {
+
+/** Shelves for every unit, of which those of the third one are these. */
+void shelve(DistrictHistory& history, std::vector<ShelfStand> third)
+{
+    for (const DistrictUnit& unit : history.units)
+        history.shelves.push_back({.unit = unit.id, .shelves = {}});
+    history.shelves[2].shelves = std::move(third);
+}
+
+ShelfStand stock(const std::string& name, std::int64_t usable, double perDay)
+{
+    return {.item = {.id = name, .name = name, .levels = {.par = 50, .minimum = 10}},
+        .usable = usable,
+        .perDay = perDay,
+        .daysToDelivery = 10};
+}
+
+}
+
+TEST_CASE("stock that is out or will not last until its delivery is a reason, and it is for supplies")
+{
+    DistrictHistory history = alike();
+    shelve(history, {stock("Gloves", 0, 0), stock("Caps", 30, 5), stock("Cord clamps", 60, 5)});
+    const auto visits = reviewDistrict(history).visits;
+    REQUIRE(visits.size() == 1);
+    CHECK(visits[0].unit == 2);
+    CHECK(visits[0].points == Approx(2 * 2));
+    CHECK(visits[0].help == VisitHelp::Supplies);
+    REQUIRE(visits[0].reasons.size() == 1);
+    CHECK(visits[0].reasons[0].code == VisitReasonCode::RunsOut);
+    CHECK(visits[0].reasons[0].count == 2);
+    CHECK(visits[0].reasons[0].names == std::vector<std::string>{"Gloves", "Caps"});
+}
+
+TEST_CASE("running out counts up to its most, and not at all without shelves")
+{
+    DistrictHistory history = alike();
+    CHECK(reviewDistrict(history).visits.empty());
+    std::vector<ShelfStand> many;
+    for (int i = 0; i < 9; ++i)
+        many.push_back(stock("Thing " + std::to_string(i), 0, 1));
+    shelve(history, many);
+    CHECK(reviewDistrict(history).visits.at(0).points == Approx(2 * 3));
+}

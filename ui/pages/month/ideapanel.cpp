@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/month/ideapanel.h"
 
-#include "ui/text/errortext.h"
+#include "ui/pages/panelfields.h"
 #include "ui/text/qdays.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/foldingrow.h"
@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <QComboBox>
 #include <QDateEdit>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -51,11 +50,11 @@ IdeaPanel::IdeaPanel(Ward& ward, QWidget* parent)
     m_hope->setPlaceholderText(tr("Nothing about a patient"));
     m_keep->setObjectName(QStringLiteral("keepIdeaButton"));
     m_end->setObjectName(QStringLiteral("endIdeaButton"));
-    addField(tr("Idea"), m_which);
-    addField(tr("What is tried"), m_title);
-    addField(tr("From"), m_from);
-    addField(tr("For"), m_about);
-    addField(tr("What we expect"), m_hope);
+    addField(*this, tr("Idea"), m_which);
+    addField(*this, tr("What is tried"), m_title);
+    addField(*this, tr("From"), m_from);
+    addField(*this, tr("For"), m_about);
+    addField(*this, tr("What we expect"), m_hope);
     auto* buttons = new FoldingRow;
     buttons->setSpacing(theme.space(Space::Close));
     buttons->addWidget(m_keep);
@@ -66,16 +65,6 @@ IdeaPanel::IdeaPanel(Ward& ward, QWidget* parent)
     connect(m_which, &QComboBox::activated, this, &IdeaPanel::choose);
     connect(m_keep, &QPushButton::clicked, this, [this] { keep(false); });
     connect(m_end, &QPushButton::clicked, this, [this] { keep(true); });
-}
-
-void IdeaPanel::addField(const QString& name, QWidget* field)
-{
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    content().addWidget(label);
-    content().addWidget(field);
 }
 
 void IdeaPanel::show(const Checklist& checklist, Date today)
@@ -137,11 +126,7 @@ void IdeaPanel::keep(bool ended)
     if (ended)
         idea.until = m_today;
     const auto done = m_ward.store().noteChange(m_ward.unit(), idea, m_ward.actor());
-    m_said->setTone(done ? Tone::Soft : Tone::Warning);
-    m_said->setText(done
-            ? tr("Kept.")
-            : QStringLiteral("%1 %2").arg(ErrorText::sentence(done.error()), qs(done.error().message)));
-    m_said->show();
+    sayKept(*m_said, tr("Kept."), done ? Result<void>() : tl::unexpected(done.error()));
     if (done)
         Q_EMIT kept();
 }

@@ -28,7 +28,6 @@ Q_SIGNALS:
     void kept();
 
 private:
-    void addField(const QString& name, QWidget* field);
     void choose(int index);
     void keep(bool ended);
     [[nodiscard]] ChangeIdea typed() const;

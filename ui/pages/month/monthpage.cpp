@@ -9,6 +9,7 @@
 #include "ui/pages/month/recordedpanel.h"
 #include "ui/pages/month/spanbar.h"
 #include "ui/pages/month/spanpanel.h"
+#include "ui/pages/reportsaying.h"
 #include "ui/report/month/comparisonsheet.h"
 #include "ui/report/month/monthdocument.h"
 #include "ui/text/errortext.h"
@@ -18,7 +19,6 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
-#include <QFileDialog>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -305,16 +305,7 @@ void MonthPage::askForReport()
     if (!m_scene)
         return;
     const QString name = QStringLiteral("%1-%2.pdf").arg(qs(m_unit), qs(toIso(m_choice.span.from)).left(7));
-    const QString path = QFileDialog::getSaveFileName(this, tr("Report"), name,
-        tr("PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)"));
-    if (path.isEmpty())
-        return;
-    const auto written = writeReport(path);
-    m_said->setText(written ? tr("Report written: %1").arg(path)
-                            : QStringLiteral("%1 %2").arg(
-                                ErrorText::sentence(written.error()), ErrorText::advice(written.error())));
-    m_said->setTone(written ? Tone::Soft : Tone::Warning);
-    m_said->show();
+    ReportSaying::ask(this, *m_said, name, [this](const QString& path) { return writeReport(path); });
 }
 
 }

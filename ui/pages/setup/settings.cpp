@@ -22,6 +22,8 @@ Settings loadSettings(const QString& file)
             settings.scheme = static_cast<SchemeChoice>(i);
     }
     settings.unit = ini.value(QLatin1String("unit")).toString();
+    settings.units = ini.value(QLatin1String("units")).toString();
+    settings.visitWeights = ini.value(QLatin1String("visit-weights")).toString();
     settings.review = ini.value(QLatin1String("review")).toString();
     return settings;
 }
@@ -33,6 +35,8 @@ void saveSettings(const QString& file, const Settings& settings)
     ini.setValue(QLatin1String("text-size"), settings.textScale);
     ini.setValue(QLatin1String("scheme"), QLatin1String(schemeNames[static_cast<int>(settings.scheme)]));
     ini.setValue(QLatin1String("unit"), settings.unit);
+    ini.setValue(QLatin1String("units"), settings.units);
+    ini.setValue(QLatin1String("visit-weights"), settings.visitWeights);
     ini.setValue(QLatin1String("review"), settings.review);
 }
 

@@ -14,6 +14,8 @@ struct Settings
     double textScale = 0.0; ///< 1..2; 0: as the system
     SchemeChoice scheme = SchemeChoice::FollowSystem;
     QString unit; ///< the ward last looked at
+    QString units; ///< what *Units* showed last, see UnitsChoice
+    QString visitWeights; ///< as weightsText; empty: as they come
     QString review; ///< what *Month* showed last, see ReviewChoice
     bool operator==(const Settings&) const = default;
 };

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/units/unitspage.h"
 
+#include "core/review/visitweights.h"
 #include "core/store/districthistory.h"
 #include "ui/charts/chartcanvas.h"
 #include "ui/charts/chartview.h"
+#include "ui/pages/reportsaying.h"
+#include "ui/pages/units/distancepanel.h"
+#include "ui/pages/units/visitpanel.h"
+#include "ui/pages/units/weightspanel.h"
 #include "ui/report/district/districtdocument.h"
 #include "ui/text/errortext.h"
 #include "ui/theme/theme.h"
@@ -12,7 +17,7 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
-#include <QFileDialog>
+#include <QComboBox>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -25,29 +30,25 @@ constexpr int longSpan = 3; // months
 
 std::chrono::year_month monthOf(Date day) { return day.year() / day.month(); }
 
-ReviewSpan monthsUpTo(std::chrono::year_month last, int months)
-{
-    return {.from = (last - std::chrono::months(months - 1)) / std::chrono::day(1),
-        .to = (last + std::chrono::months(1)) / std::chrono::day(1)};
-}
-
 /** How many sheets stand in each row, with their stretches, in the order of districtSheets. */
 struct RowPlan
 {
     int first = 1;
     int second = 1; ///< 0: the sheet has the row to itself
 };
-constexpr RowPlan plans[] = {{1, 0}, {1, 1}, {1, 1}, {3, 2}};
+constexpr RowPlan plans[] = {{1, 0}, {1, 1}, {1, 1}, {3, 2}, {1, 0}};
 
 }
 
-UnitsPage::UnitsPage(Ward& ward, QWidget* parent)
+UnitsPage::UnitsPage(
+    Ward& ward, std::optional<UnitsChoice> choice, const VisitWeights& weights, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
     , m_spanLabel(new WrapLabel({}, TextRole::Title))
     , m_before(new QPushButton(tr("Month before")))
     , m_after(new QPushButton(tr("Month after")))
     , m_long(new QPushButton(tr("Three months")))
+    , m_level(new QComboBox)
     , m_report(new QPushButton(tr("Report…")))
     , m_said(new WrapLabel)
     , m_answer(new WrapLabel({}, TextRole::Finding))
@@ -55,8 +56,13 @@ UnitsPage::UnitsPage(Ward& ward, QWidget* parent)
     , m_findings(new FindingsList)
     , m_sheets(new QWidget)
     , m_rows(new QVBoxLayout(m_sheets))
+    , m_visit(new VisitPanel(ward))
+    , m_distances(new DistancePanel(ward))
+    , m_weights(new WeightsPanel(ward.language(), weights))
 {
-    m_span = monthsUpTo(monthOf(today()) - std::chrono::months(1), 1);
+    m_choice = choice
+        ? *choice
+        : UnitsChoice{.span = UnitsChoice::monthsUpTo(monthOf(today()) - std::chrono::months(1), 1)};
     const Theme& theme = themeOf(*this);
     auto* page = new QVBoxLayout(this);
     page->setContentsMargins(theme.space(Space::Wide), theme.space(Space::Near), theme.space(Space::Wide),
@@ -65,6 +71,7 @@ UnitsPage::UnitsPage(Ward& ward, QWidget* parent)
     page->addWidget(makeBar());
     for (QWidget* widget : std::initializer_list<QWidget*>{m_said, m_answer, m_company, m_findings, m_sheets})
         page->addWidget(widget);
+    page->addWidget(makeEntries());
     page->addStretch(1);
     m_said->hide();
     m_said->setObjectName(QStringLiteral("unitsSaid"));
@@ -90,11 +97,24 @@ QWidget* UnitsPage::makeBar()
     m_after->setObjectName(QStringLiteral("unitsAfterButton"));
     m_long->setObjectName(QStringLiteral("unitsLongButton"));
     m_long->setCheckable(true);
+    m_long->setChecked(m_choice.isLong());
+    m_level->setObjectName(QStringLiteral("unitsLevelComboBox"));
+    m_level->setAccessibleName(tr("Level of facility"));
     m_report->setObjectName(QStringLiteral("unitsReportButton"));
     m_report->setProperty("primary", true);
     row->addWidget(m_spanLabel, 1, Qt::AlignVCenter);
-    for (QPushButton* button : {m_before, m_after, m_long, m_report})
-        row->addWidget(button, 0, Qt::AlignVCenter);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_before, m_after, m_long, m_level, m_report})
+        row->addWidget(part, 0, Qt::AlignVCenter);
+    return row;
+}
+
+/** What is entered here rather than read. */
+QWidget* UnitsPage::makeEntries()
+{
+    auto* row = new FoldingRow;
+    row->setSpacing(themeOf(*this).space(Space::Near));
+    for (QWidget* panel : std::initializer_list<QWidget*>{m_visit, m_distances, m_weights})
+        row->addWidget(panel, 1, Qt::AlignTop);
     return row;
 }
 
@@ -104,28 +124,40 @@ void UnitsPage::connectParts()
     connect(m_after, &QPushButton::clicked, this, [this] { move(+1); });
     connect(m_long, &QPushButton::toggled, this, &UnitsPage::setLong);
     connect(m_report, &QPushButton::clicked, this, &UnitsPage::askForReport);
+    connect(m_level, &QComboBox::activated, this, [this](int index) {
+        setChoice({.span = m_choice.span, .level = m_level->itemData(index).toString().toStdString()});
+    });
+    connect(m_visit, &VisitPanel::kept, this, &UnitsPage::reload);
+    connect(m_distances, &DistancePanel::kept, this, &UnitsPage::reload);
+    connect(m_weights, &WeightsPanel::changed, this, [this](const VisitWeights& weights) {
+        reload();
+        Q_EMIT weightsChanged(weights);
+    });
     connect(m_findings, &PaintedList::activated, this, &UnitsPage::follow);
 }
 
 Date UnitsPage::today() const { return m_ward.times().zone().toLocal(m_ward.now()).date; }
 
-void UnitsPage::setSpan(const ReviewSpan& span)
+void UnitsPage::setChoice(const UnitsChoice& choice)
 {
-    m_span = span;
+    m_choice = choice;
     if (isVisible())
         reload();
+    Q_EMIT choiceChanged(m_choice);
 }
 
 void UnitsPage::move(int months)
 {
     const std::chrono::months by(months);
-    setSpan({.from = (monthOf(m_span.from) + by) / std::chrono::day(1),
-        .to = (monthOf(m_span.to) + by) / std::chrono::day(1)});
+    setChoice({.span = {.from = (monthOf(m_choice.span.from) + by) / std::chrono::day(1),
+                   .to = (monthOf(m_choice.span.to) + by) / std::chrono::day(1)},
+        .level = m_choice.level});
 }
 
 void UnitsPage::setLong(bool isLong)
 {
-    setSpan(monthsUpTo(monthOf(addDays(m_span.to, -1)), isLong ? longSpan : 1));
+    const auto last = monthOf(addDays(m_choice.span.to, -1));
+    setChoice({.span = UnitsChoice::monthsUpTo(last, isLong ? longSpan : 1), .level = m_choice.level});
 }
 
 void UnitsPage::showEvent(QShowEvent* event)
@@ -137,24 +169,44 @@ void UnitsPage::showEvent(QShowEvent* event)
 void UnitsPage::reload()
 {
     m_said->hide();
-    m_after->setEnabled(m_span.to <= today());
+    m_after->setEnabled(m_choice.span.to <= today());
+    m_distances->show();
     if (load())
         showReview();
 }
 
 bool UnitsPage::load()
 {
+    m_visit->clear();
     m_scene.reset();
     m_review.reset();
-    auto history = districtHistory(m_ward.store(), m_span, m_ward.now());
+    auto history = districtHistory(m_ward.store(), m_choice.span, m_ward.now());
     if (!history) {
         showFault(history.error());
         return false;
     }
     m_history = std::make_unique<DistrictHistory>(std::move(*history));
-    m_review = std::make_unique<DistrictReview>(reviewDistrict(*m_history));
+    showLevels();
+    keepLevel(*m_history, m_choice.level);
+    DistrictOptions options;
+    options.weights = m_weights->weights();
+    m_review = std::make_unique<DistrictReview>(reviewDistrict(*m_history, options));
     m_scene = std::make_unique<DistrictScene>(*m_history, *m_review, m_ward.language());
     return true;
+}
+
+/** The levels that there are; one that is not there any more shows all. */
+void UnitsPage::showLevels()
+{
+    m_level->clear();
+    m_level->addItem(tr("All levels"), QString());
+    for (const std::string& level : levelsOf(*m_history))
+        m_level->addItem(qs(level), qs(level));
+    const int at = m_level->findData(qs(m_choice.level));
+    if (at < 0)
+        m_choice.level.clear();
+    m_level->setCurrentIndex(std::max(0, at));
+    m_level->setVisible(m_level->count() > 2);
 }
 
 void UnitsPage::showFault(const Error& fault)
@@ -178,6 +230,7 @@ void UnitsPage::showReview()
             .question = m_review->findings[i].isQuestion});
     m_findings->setRows(rows);
     showSheets();
+    m_visit->show(*m_scene, *m_history, today());
 }
 
 /** Views are made once and filled anew. */
@@ -232,17 +285,8 @@ void UnitsPage::askForReport()
 {
     if (!m_scene)
         return;
-    const QString name = QStringLiteral("units-%1.pdf").arg(qs(toIso(m_span.from)).left(7));
-    const QString path = QFileDialog::getSaveFileName(this, tr("Report"), name,
-        tr("PDF (*.pdf);;Web page (*.html);;Spreadsheet (*.xlsx);;CSV (*.csv);;JSON (*.json)"));
-    if (path.isEmpty())
-        return;
-    const auto written = writeReport(path);
-    m_said->setText(written ? tr("Report written: %1").arg(path)
-                            : QStringLiteral("%1 %2").arg(
-                                ErrorText::sentence(written.error()), ErrorText::advice(written.error())));
-    m_said->setTone(written ? Tone::Soft : Tone::Warning);
-    m_said->show();
+    const QString name = QStringLiteral("units-%1.pdf").arg(qs(toIso(m_choice.span.from)).left(7));
+    ReportSaying::ask(this, *m_said, name, [this](const QString& path) { return writeReport(path); });
 }
 
 }

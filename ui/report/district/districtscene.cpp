@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/report/district/districtscene.h"
 
-#include <algorithm>
+#include "ui/report/reportabout.h"
+
 #include <QDate>
 
 namespace cradlepost {
@@ -24,17 +25,7 @@ QString DistrictScene::itemName(std::size_t item) const { return m_names.item(m_
 
 ChartTable DistrictScene::table(std::string_view id) const
 {
-    const auto found
-        = std::find_if(m_tables.begin(), m_tables.end(), [&](const DataTable& t) { return t.id == id; });
-    if (found == m_tables.end())
-        return {};
-    ChartTable out{.headers = m_tableText.headings(*found), .rows = {}, .numbers = {}};
-    for (const Column& column : found->columns)
-        out.numbers.push_back(column.kind == ColumnKind::Count || column.kind == ColumnKind::Number
-            || column.kind == ColumnKind::Share);
-    for (std::size_t row = 0; row < found->rows.size(); ++row)
-        out.rows.push_back(m_tableText.row(*found, row));
-    return out;
+    return wordedTable(m_tableText, m_tables, id);
 }
 
 QString DistrictScene::month(std::chrono::year_month month) const

@@ -18,8 +18,10 @@ public:
     DistrictScene& operator=(const DistrictScene&) = delete;
 
     [[nodiscard]] const DistrictReview& review() const { return m_review; }
+    [[nodiscard]] const std::string& level() const { return m_review.level; }
     [[nodiscard]] const Language& language() const { return m_language; }
     [[nodiscard]] const TimeText& times() const { return m_times; }
+    [[nodiscard]] const ItemNames& names() const { return m_names; }
     [[nodiscard]] const FigureText& figures() const { return m_figures; }
     [[nodiscard]] const DistrictText& text() const { return m_text; }
     [[nodiscard]] const TableText& tableText() const { return m_tableText; }

@@ -20,6 +20,9 @@ ChartContent reportingSheet(const DistrictScene& scene);
 /** Against the span before. */
 ChartContent unitChangesSheet(const DistrictScene& scene);
 
+/** Transfers that would help, by pieces. */
+ChartContent stockSheet(const DistrictScene& scene);
+
 struct DistrictSheet
 {
     DistrictPart part = DistrictPart::Funnel;

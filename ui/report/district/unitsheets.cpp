@@ -155,6 +155,7 @@ std::vector<DistrictSheet> districtSheets(const DistrictScene& scene)
     sheets.push_back({.part = DistrictPart::Reporting, .content = reportingSheet(scene)});
     sheets.push_back({.part = DistrictPart::Items, .content = unitItemsSheet(scene)});
     sheets.push_back({.part = DistrictPart::Changes, .content = unitChangesSheet(scene)});
+    sheets.push_back({.part = DistrictPart::Stock, .content = stockSheet(scene)});
     return sheets;
 }
 

@@ -28,19 +28,31 @@ public:
             = tr(
                 "Points (our own weights): critical gap %1, each week of the oldest %2, critical item often "
                 "missing %3, below the district %4, fell %5, each silent week %6, question about the entries "
-                "%7. An order of visits, no ranking.")
+                "%7, stock item running out %8. An order of visits, no ranking.")
                   .arg(points(weights.criticalGap), points(weights.criticalWeek),
                       points(weights.oftenMissing), points(weights.below), points(weights.fell),
-                      points(weights.silentWeek), points(weights.question));
+                      points(weights.silentWeek), points(weights.question), points(weights.runsOut));
         const auto& sample = scene.review().sample;
         return sample ? rule + QLatin1Char(' ') + scene.text().sample(*sample) : rule;
+    }
+
+    /** What the last visit decided; empty without one. */
+    static QString lastVisit(const DistrictScene& scene, std::size_t unit)
+    {
+        const auto& visits = scene.review().units[unit].visits;
+        if (visits.empty())
+            return {};
+        const Date day = scene.times().zone().toLocal(visits.back().at).date;
+        //: after the reasons for a visit; %1 "3 Nov: 13 of 18 met, does not reach the standard"
+        return QLatin1Char('.') + QLatin1Char(' ')
+            + tr("Last visit %1").arg(scene.text().visit(visits.back(), scene.times().day(day)));
     }
 
     static BarItem visitBar(const DistrictScene& scene, const VisitNeed& need, bool first)
     {
         const QString why = scene.text().reasons(need);
         //: %1 a unit, %2 the reasons for a visit
-        BarItem bar{.name = tr("%1: %2").arg(scene.text().unit(need.unit), why),
+        BarItem bar{.name = tr("%1: %2").arg(scene.text().unit(need.unit), why) + lastVisit(scene, need.unit),
             .value = need.points,
             .finding = first};
         //: %1 points of a visit's need, %2 whom it is for

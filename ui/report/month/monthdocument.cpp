@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/report/month/monthdocument.h"
 
-#include "core/store/chain.h"
 #include "ui/report/month/monthsheets.h"
-#include "ui/text/wardtext.h"
+#include "ui/report/reportabout.h"
 
 #include <algorithm>
 #include <QCoreApplication>
@@ -43,14 +42,6 @@ public:
                "checks: kappa and AC1 "
                "(K. L. Gwet, 2008)."),
             tr("Questions about the entries are reasons to ask, never a proof; nobody is named or ranked.")};
-    }
-
-    static std::vector<QString> cautions()
-    {
-        std::vector<QString> lines;
-        for (const QString& line : WardText::cautions().split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-            lines.push_back(line);
-        return lines;
     }
 };
 
@@ -98,38 +89,6 @@ void addTables(ReportDocument& document, const MonthScene& scene)
     document.sections.push_back(std::move(section));
 }
 
-QString hexOf(const Hash& hash)
-{
-    return QString::fromLatin1(
-        QByteArray(reinterpret_cast<const char*>(hash.data()), static_cast<qsizetype>(hash.size())).toHex());
-}
-
-QString madeText(const MonthScene& scene)
-{
-    const Instant now = scene.review().now;
-    return qs(toIso(scene.times().zone().toLocal(now).date)) + QLatin1Char(' ') + scene.times().clock(now);
-}
-
-/** The head of a chain that wrote for this unit: what the report can be checked by. Of several the last by
- * station. */
-Result<ReportSeal> sealOf(const Store& store, const MonthScene& scene)
-{
-    const auto chains = store.chains();
-    if (!chains)
-        return tl::unexpected(chains.error());
-    const auto writers = store.writersOf(scene.review().unit);
-    if (!writers)
-        return tl::unexpected(writers.error());
-    ReportSeal seal{.made = madeText(scene), .station = {}, .headHash = {}};
-    for (const Chain& chain : *chains) {
-        if (std::find(writers->begin(), writers->end(), chain.station) == writers->end())
-            continue;
-        seal.station = qs(chain.station);
-        seal.headHash = hexOf(chain.hash);
-    }
-    return seal;
-}
-
 }
 
 ReportDocument monthDocument(const MonthScene& scene, const Unit& unit, const ReportSeal& seal)
@@ -143,38 +102,20 @@ ReportDocument monthDocument(const MonthScene& scene, const Unit& unit, const Re
     addCharts(document, scene);
     addTables(document, scene);
     document.method = MonthDocument::method(scene);
-    document.cautions = MonthDocument::cautions();
-    document.seal = seal;
-    document.language = scene.language().code();
-    document.direction = scene.language().isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight;
+    signDocument(document, seal, scene.language());
     return document;
 }
 
 ReportTables monthReportTables(const MonthScene& scene, const Unit& unit, const ReportSeal& seal)
 {
     const MonthReview& review = scene.review();
-    ReportTables tables{.book = {.about = {.unit = unit.id,
-                                     .place = unit.name,
-                                     .firstDay = review.span.from,
-                                     .lastDay = addDays(review.span.to, -1),
-                                     .madeAt = review.now,
-                                     .zone = scene.times().zone(),
-                                     .station = seal.station.toStdString(),
-                                     .ledgerHead = seal.headHash.toStdString(),
-                                     .program = "Cradlepost",
-                                     .cautions = {}},
-                            .tables = scene.tables()},
-        .words = {}};
-    for (const QString& line : MonthDocument::cautions())
-        tables.book.about.cautions.push_back(line.toStdString());
-    tables.words.sheet = [](const std::string& table) { return TableText::title(table).toStdString(); };
-    tables.words.heading
-        = [](const std::string&, const Column& column) { return TableText::heading(column).toStdString(); };
-    tables.words.code = [&scene](const std::string&, const Column& column, const std::string& code) {
-        return scene.tableText().word(column, code).toStdString();
-    };
-    tables.words.rightToLeft = scene.language().isRightToLeft();
-    return tables;
+    return reportTables({.unit = unit.id,
+                            .place = unit.name,
+                            .firstDay = review.span.from,
+                            .lastDay = addDays(review.span.to, -1),
+                            .madeAt = review.now,
+                            .zone = scene.times().zone()},
+        scene.tables(), seal, scene.tableText(), scene.language());
 }
 
 Result<void> writeMonthReport(const Store& store, const MonthScene& scene, const QString& path)
@@ -186,7 +127,7 @@ Result<void> writeMonthReport(const Store& store, const MonthScene& scene, const
         units->begin(), units->end(), [&](const Unit& one) { return one.id == scene.review().unit; });
     if (unit == units->end())
         return fail(ErrorCode::NotFound, "unit '" + scene.review().unit + "' is not known");
-    const auto seal = sealOf(store, scene);
+    const auto seal = reportSeal(store, scene.times(), scene.review().now, scene.review().unit);
     if (!seal)
         return tl::unexpected(seal.error());
     return writeReport(monthDocument(scene, *unit, *seal), monthReportTables(scene, *unit, *seal), path);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/report/month/monthscene.h"
 
-#include <algorithm>
+#include "ui/report/reportabout.h"
 
 namespace cradlepost {
 
@@ -23,26 +23,7 @@ QString MonthScene::itemName(std::size_t item) const { return m_names.item(m_rev
 
 ChartTable MonthScene::table(std::string_view id, std::string_view where, std::string_view is) const
 {
-    const auto found
-        = std::find_if(m_tables.begin(), m_tables.end(), [&](const DataTable& t) { return t.id == id; });
-    if (found == m_tables.end())
-        return {};
-    ChartTable out{.headers = m_tableText.headings(*found), .rows = {}, .numbers = {}};
-    std::size_t column = found->columns.size();
-    for (std::size_t i = 0; i < found->columns.size(); ++i) {
-        const ColumnKind kind = found->columns[i].kind;
-        out.numbers.push_back(
-            kind == ColumnKind::Count || kind == ColumnKind::Number || kind == ColumnKind::Share);
-        if (!where.empty() && found->columns[i].id == where)
-            column = i;
-    }
-    for (std::size_t row = 0; row < found->rows.size(); ++row) {
-        const auto* text
-            = column < found->columns.size() ? std::get_if<std::string>(&found->rows[row][column]) : nullptr;
-        if (text == nullptr || *text == is)
-            out.rows.push_back(m_tableText.row(*found, row));
-    }
-    return out;
+    return wordedTable(m_tableText, m_tables, id, where, is);
 }
 
 QString MonthScene::said(MonthPart part) const

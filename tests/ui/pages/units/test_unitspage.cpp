@@ -90,7 +90,7 @@ TEST_CASE("Alt+6 opens Units, which says first whom to see, and why")
     auto* page = window.page(Place::Units)->findChild<UnitsPage*>();
     REQUIRE(page);
     REQUIRE(page->review());
-    CHECK(page->span() == ReviewSpan::ofMonth(2026y / 10));
+    CHECK(page->choice().span == ReviewSpan::ofMonth(2026y / 10));
     CHECK(textOf(*page, "unitsAnswer") == QStringLiteral("See Penny Weir first"));
     CHECK(textOf(*page, "unitsCompany").contains(QStringLiteral("missing in 23 of 31 rounds")));
     const auto* findings = page->findChild<FindingsList*>();
@@ -122,15 +122,15 @@ TEST_CASE("the month before has no rounds, and the page says so")
     District district;
     Ward ward(*district.store, district.clock, district.language, "sorrel-hill");
     ward.refresh();
-    UnitsPage page(ward);
+    UnitsPage page(ward, std::nullopt, {});
     page.resize(1200, 700);
     page.show();
     QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("unitsBeforeButton")), Qt::LeftButton);
-    CHECK(page.span() == ReviewSpan::ofMonth(2026y / 9));
+    CHECK(page.choice().span == ReviewSpan::ofMonth(2026y / 9));
     CHECK(textOf(page, "unitsAnswer") == QStringLiteral("No rounds"));
     QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("unitsAfterButton")), Qt::LeftButton);
     QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("unitsLongButton")), Qt::LeftButton);
-    CHECK(page.span() == ReviewSpan{.from = 2026y / 8 / 1, .to = 2026y / 11 / 1});
+    CHECK(page.choice().span == ReviewSpan{.from = 2026y / 8 / 1, .to = 2026y / 11 / 1});
     CHECK(textOf(page, "unitsAnswer") == QStringLiteral("See Penny Weir first"));
 }
 
@@ -139,7 +139,7 @@ TEST_CASE("the report comes in five forms, each with the unit to see first")
     District district;
     Ward ward(*district.store, district.clock, district.language, "sorrel-hill");
     ward.refresh();
-    UnitsPage page(ward);
+    UnitsPage page(ward, std::nullopt, {});
     page.resize(1200, 700);
     page.show();
     for (const char* ending : {"pdf", "html", "xlsx", "csv", "json"}) {

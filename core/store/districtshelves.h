@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "core/store/store.h"
+#include "core/supply/transfer.h"
+
+namespace cradlepost {
+
+/** The shelves of these units at `now`, one entry a unit; a unit without shifts or a checklist has none. */
+Result<std::vector<UnitShelves>> districtShelves(
+    const Store& store, const std::vector<std::string>& units, Instant now);
+
+}
