@@ -17,13 +17,13 @@ std::int64_t wholePacks(std::int64_t pieces, std::int64_t pack) { return (pieces
 }
 
 /** The usual number of days between two receipts, counted on from the last one. */
-Date ShelfReader::nextDelivery(std::span<const Recorded<StockMovement>> movements)
+Date ShelfReader::nextDelivery(std::span<const Recorded<StockMovement>> movements) const
 {
     std::vector<Date> came;
     for (const auto& one : movements) {
         if (one.what.kind != MovementKind::Receipt)
             continue;
-        const Date day = m_days.of(one.what.at);
+        const Date day = m_zone.toLocal(one.what.at).date;
         if (came.empty() || came.back() != day)
             came.push_back(day);
     }
@@ -41,9 +41,9 @@ Date ShelfReader::nextDelivery(std::span<const Recorded<StockMovement>> movement
     return addDays(from, (past / every + 1) * every);
 }
 
-ShelfRow ShelfReader::shelf(const StockItem& item, std::span<const Recorded<StockMovement>> movements)
+ShelfRow ShelfReader::shelf(const StockItem& item, std::span<const Recorded<StockMovement>> movements) const
 {
-    ItemDays days = daysOfItem(movements, m_days, addDays(m_today, -m_rules.lookBack), addDays(m_today, -1));
+    ItemDays days = daysOfItem(movements, m_zone, addDays(m_today, -m_rules.lookBack), addDays(m_today, -1));
     ShelfRow row{.item = item, .book = std::move(days.book)};
     row.nextDelivery = nextDelivery(movements);
     row.usable = row.book.usableOn(m_today);

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/store/storesview.h"
-#include "core/supply/localdays.h"
 
 #include <span>
 
@@ -15,21 +14,22 @@ public:
     /** `rules` must outlive it. */
     ShelfReader(const StoresRules& rules, const TimeZone& zone, Date today, int shiftsPerDay)
         : m_rules(rules)
-        , m_days(zone)
+        , m_zone(zone)
         , m_today(today)
         , m_shiftsPerDay(shiftsPerDay)
     {
     }
 
     /** `movements`: all of that item, in order of time. */
-    ShelfRow shelf(const StockItem& item, std::span<const Recorded<StockMovement>> movements);
+    [[nodiscard]] ShelfRow shelf(
+        const StockItem& item, std::span<const Recorded<StockMovement>> movements) const;
 
 private:
-    Date nextDelivery(std::span<const Recorded<StockMovement>> movements);
+    [[nodiscard]] Date nextDelivery(std::span<const Recorded<StockMovement>> movements) const;
     void foresee(ShelfRow& row, const PeriodUse& use) const;
 
     const StoresRules& m_rules;
-    LocalDays m_days;
+    TimeZone m_zone;
     Date m_today;
     int m_shiftsPerDay;
 };

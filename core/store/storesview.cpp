@@ -58,7 +58,7 @@ private:
 
     void readShelves()
     {
-        ShelfReader reader(m_rules, m_zone, m_view.today, m_view.shiftsPerDay);
+        const ShelfReader reader(m_rules, m_zone, m_view.today, m_view.shiftsPerDay);
         for (const StockItem& item : m_items) {
             ShelfRow row = reader.shelf(item, ofItem(item.id));
             if (!item.retired || row.book.pieces() > 0)

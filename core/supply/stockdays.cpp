@@ -7,7 +7,7 @@
 namespace cradlepost {
 
 ItemDays daysOfItem(
-    std::span<const Recorded<StockMovement>> movements, LocalDays& localDays, Date first, Date last)
+    std::span<const Recorded<StockMovement>> movements, const TimeZone& zone, Date first, Date last)
 {
     ItemDays out;
     if (movements.empty())
@@ -18,13 +18,13 @@ ItemDays daysOfItem(
     std::size_t next = 0;
     const auto upTo = [&](Date day) {
         for (; next < movements.size(); ++next) {
-            const Date on = localDays.of(movements[next].what.at);
+            const Date on = zone.toLocal(movements[next].what.at).date;
             if (on > day)
                 return;
             apply(book, movements[next], on);
         }
     };
-    const Date begin = std::max(first, localDays.of(movements.front().what.at));
+    const Date begin = std::max(first, zone.toLocal(movements.front().what.at).date);
     upTo(addDays(begin, -1));
     for (Date day = begin; day <= last; day = addDays(day, 1)) {
         const std::int64_t before = shelf.total(MovementKind::Issue);
@@ -35,13 +35,6 @@ ItemDays daysOfItem(
     upTo(Date(std::chrono::year(9999) / 12 / 31));
     out.book = std::move(shelf);
     return out;
-}
-
-ItemDays daysOfItem(
-    const std::vector<Recorded<StockMovement>>& movements, const TimeZone& zone, Date first, Date last)
-{
-    LocalDays localDays(zone);
-    return daysOfItem(std::span(movements), localDays, first, last);
 }
 
 std::vector<std::int64_t> useWhileInStock(const std::vector<DayUse>& days)

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "core/supply/localdays.h"
 #include "core/supply/stockbook.h"
 
 namespace cradlepost {
@@ -27,9 +26,7 @@ struct ItemDays
  * left out.
  */
 ItemDays daysOfItem(
-    std::span<const Recorded<StockMovement>> movements, LocalDays& localDays, Date first, Date last);
-ItemDays daysOfItem(
-    const std::vector<Recorded<StockMovement>>& movements, const TimeZone& zone, Date first, Date last);
+    std::span<const Recorded<StockMovement>> movements, const TimeZone& zone, Date first, Date last);
 
 /** Pieces used on the days that did not end empty: what was asked for when it could be had. */
 std::vector<std::int64_t> useWhileInStock(const std::vector<DayUse>& days);
