@@ -35,8 +35,7 @@ using Command = std::function<int(const CommandContext&)>;
 
 void addCommon(CLI::App& app, CommonOptions& common)
 {
-    app.add_option(
-        "--database", common.database, "Database file (default: the ward's own in the user's data folder)");
+    app.add_option("--database", common.database, "Database file, or postgresql://USER@HOST/NAME (default: the ward's own file in the user's data folder)");
     app.add_option("--language", common.language, "Language code, for example en or hi");
     app.add_option("--unit", common.unit, "Id of a unit, for example sorrel-hill");
     app.add_option("--log-level", common.logLevel, "trace, debug, info, warn, error or off")

@@ -5,6 +5,8 @@
 #include "app/log.h"
 #include "app/paths.h"
 #include "app/stage.h"
+#include "core/store/changefeed.h"
+#include "core/store/postgresaddress.h"
 #include "ui/text/errortext.h"
 #include "ui/theme/fontset.h"
 
@@ -42,14 +44,18 @@ int runWindow(int argc, char** argv, const CommonOptions& options)
     fonts.await();
     if (!store) {
         startLog(options.logLevel);
-        return refuse(store.error(), path, forced.isEmpty() ? loadSettings(settingsFile()).language : forced);
+        const QString shown = isPostgresAddress(path.toStdString())
+            ? QString::fromStdString(shownAddress(path.toStdString())) // without a password
+            : path;
+        return refuse(store.error(), shown, forced.isEmpty() ? loadSettings(settingsFile()).language : forced);
     }
     Stage stage(application, **store, clock, settingsFile(), forced, QString::fromStdString(options.unit));
     stage.open();
+    const ChangeFeed feed(path.toStdString(), [&stage] { stage.window().ward().refresh(); });
     // The log's file is opened once the answer is on the screen.
-    QTimer::singleShot(0, &application, [&options, &path] {
+    QTimer::singleShot(0, &application, [&options, &store] {
         startLog(options.logLevel);
-        spdlog::info("window opened on {}", path.toStdString());
+        spdlog::info("window opened on {}", (*store)->path());
     });
     return QApplication::exec();
 }

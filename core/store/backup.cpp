@@ -67,6 +67,12 @@ std::string freeMark(const std::string& path, Instant now)
 
 void copyInto(Database& database, const std::string& to)
 {
+    if (database.dialect() != Dialect::Sqlite)
+        refuse(ErrorCode::InvalidArgument,
+            "database " + database.path() + " lies on a server: no file is copied",
+            "A server is backed up by its own tools (pg_dump, pg_basebackup); export writes its records into "
+            "a "
+            "pack.");
     if (isThere(to))
         refuse(ErrorCode::AlreadyExists, "cannot write " + to + ": the file is there already",
             "Choose another name.");

@@ -10,6 +10,9 @@ namespace cradlepost {
 
 enum class Dialect { Sqlite, Postgres };
 
+/** What a transaction writes: parts that it locks by name, or anything. A file has one lock for all. */
+enum class WriteScope { Parts, Whole };
+
 /** One open connection: what a Database works on. Its functions throw Failure. For one thread. */
 class Connection
 {
@@ -25,9 +28,10 @@ public:
     /** Runs many statements, one after the other; the first fault ends it. */
     virtual void runScript(const std::string& script) = 0;
 
-    /** What is read after it still holds when it is written, as far as `lock` of the same transaction goes.
-     */
-    virtual void beginWriting() = 0;
+    /** What is read after it still holds when it writes; of Parts what is read after their lock(). */
+    virtual void beginWriting(WriteScope scope) = 0;
+    /** Until the end of the transaction nobody else has this lock. First of a unit, then of a station. */
+    virtual void lock(std::string_view what) = 0;
     /** All that is read until the end stands as at one moment. */
     virtual void beginReading() = 0;
     virtual void commit() = 0;

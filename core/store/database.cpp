@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/database.h"
 
+#include "core/store/postgresaddress.h"
+#include "core/store/postgresconnection.h"
 #include "core/store/sqliteconnection.h"
 
 namespace cradlepost {
@@ -20,11 +22,18 @@ SqliteConnection::Access sqliteAccess(Database::Access access)
     return SqliteConnection::Access::ReadWrite;
 }
 
+std::unique_ptr<Connection> connectionTo(const std::string& address, Database::Access access)
+{
+    if (isPostgresAddress(address))
+        return std::make_unique<PostgresConnection>(address, access != Database::Access::ReadWrite);
+    return std::make_unique<SqliteConnection>(address, sqliteAccess(access));
+}
+
 }
 
 Database::Database(const std::string& address, Access access)
-    : m_path(address)
-    , m_connection(std::make_unique<SqliteConnection>(address, sqliteAccess(access)))
+    : m_path(isPostgresAddress(address) ? shownAddress(address) : address)
+    , m_connection(connectionTo(address, access))
 {
 }
 

@@ -22,7 +22,7 @@ public:
         Immutable, ///< read-only media: no lock and no shared memory beside the file
     };
 
-    /** `address`: a SQLite file. */
+    /** `address`: a SQLite file, or a server ("postgresql://…"). */
     Database(const std::string& address, Access access);
     /** A database in memory, gone when dropped. */
     static std::unique_ptr<Database> inMemory();

@@ -11,6 +11,9 @@ namespace cradlepost {
 struct Failure
 {
     Error error;
+    bool isPassing = false; ///< the whole transaction, tried again, may well succeed
+    bool isAway = false; ///< the server does not answer
+    bool isInDoubt = false; ///< nobody knows whether the transaction was committed
 };
 
 [[noreturn]] inline void refuse(ErrorCode code, std::string message, std::string hint = {})

@@ -145,7 +145,7 @@ Instant LedgerTable::madeAt(const RecordId& id) const
 void LedgerTable::forEach(const std::function<void(const Record&)>& visit) const
 {
     Statement rows
-        = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
+        = m_database.scan("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
                              "FROM record ORDER BY station, seq");
     while (rows.next())
         visit(recordIn(rows));
@@ -155,7 +155,7 @@ void LedgerTable::forEach(const std::string& station, std::int64_t from, std::in
     const std::function<void(const Record&)>& visit) const
 {
     Statement rows
-        = m_database.prepare("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
+        = m_database.scan("SELECT station, seq, unit, kind, made_at, actor, body, prev, hash, signature "
                              "FROM record WHERE station = ? AND seq BETWEEN ? AND ? ORDER BY seq");
     rows.bind(station).bind(from).bind(to);
     while (rows.next())

@@ -17,10 +17,46 @@ namespace {
 
 constexpr int applicationId = 1129338740; // as in 0001-ledger-and-projections.sql
 
-QStringList stepNames()
+QString folderOf(Dialect dialect)
+{
+    return dialect == Dialect::Sqlite ? QStringLiteral(":/sql/sqlite/") : QStringLiteral(":/sql/postgresql/");
+}
+
+QStringList stepNames(Dialect dialect)
 {
     takeUpResource();
-    return QDir(QStringLiteral(":/sql/sqlite")).entryList(QDir::Files, QDir::Name);
+    return QDir(folderOf(dialect)).entryList({QStringLiteral("[0-9]*.sql")}, QDir::Files, QDir::Name);
+}
+
+struct FoundSchema
+{
+    int version = 0;
+    bool isOurs = true;
+};
+
+FoundSchema sqliteSchema(Database& database)
+{
+    const auto version = static_cast<int>(database.integerOf("PRAGMA user_version"));
+    return {.version = version,
+        .isOurs = version == 0 ? database.integerOf("SELECT count(*) FROM sqlite_schema") == 0
+                               : database.integerOf("PRAGMA application_id") == applicationId};
+}
+
+FoundSchema postgresSchema(Database& database)
+{
+    if (database.integerOf("SELECT count(*) FROM pg_class WHERE oid = to_regclass('cradlepost_schema')") == 0)
+        return {.isOurs
+            = database.integerOf("SELECT count(*) FROM pg_class "
+                                 "WHERE relnamespace = current_schema()::regnamespace AND relkind = 'r'")
+                == 0};
+    return {.version = static_cast<int>(database.integerOf("SELECT version FROM cradlepost_schema"))};
+}
+
+void setVersion(Database& database, int version)
+{
+    database.run((database.dialect() == Dialect::Sqlite ? "PRAGMA user_version = "
+                                                        : "UPDATE cradlepost_schema SET version = ")
+        + std::to_string(version));
 }
 
 [[noreturn]] void refuseNewer(const Database& database, int found, int known)
@@ -34,6 +70,8 @@ QStringList stepNames()
 /** Names the copy after the first step to come; one that is left from an earlier try is good as it is. */
 void keepCopy(Database& database, int firstStep)
 {
+    if (database.dialect() != Dialect::Sqlite)
+        return; // a server is backed up by its own tools, and takes a step back whole when it fails
     const std::string copy = database.path() + ".before-" + std::to_string(firstStep);
     try {
         copyInto(database, copy);
@@ -45,36 +83,34 @@ void keepCopy(Database& database, int firstStep)
 
 }
 
-std::vector<SchemaStep> schemaSteps()
+std::vector<SchemaStep> schemaSteps(Dialect dialect)
 {
     std::vector<SchemaStep> steps;
-    for (const QString& name : stepNames()) {
-        QFile file(QStringLiteral(":/sql/sqlite/") + name);
+    for (const QString& name : stepNames(dialect)) {
+        QFile file(folderOf(dialect) + name);
         if (!file.open(QIODevice::ReadOnly))
             refuse(ErrorCode::Io, "the program lacks its schema step " + name.toStdString());
-        steps.push_back(
-            {.number = QStringView(name).left(4).toInt(),
-                .script = file.readAll().toStdString(),
-                .replays = name.contains(QStringLiteral(".replay."))});
+        steps.push_back({.number = QStringView(name).left(4).toInt(),
+            .script = file.readAll().toStdString(),
+            .replays = name.contains(QStringLiteral(".replay."))});
     }
     return steps;
 }
 
-int newestSchema() { return static_cast<int>(stepNames().size()); }
+int newestSchema(Dialect dialect) { return static_cast<int>(stepNames(dialect).size()); }
 
 int schemaVersion(Database& database)
 {
-    const auto version = static_cast<int>(database.integerOf("PRAGMA user_version"));
-    const bool ours = version == 0 ? database.integerOf("SELECT count(*) FROM sqlite_schema") == 0
-                                   : database.integerOf("PRAGMA application_id") == applicationId;
-    if (!ours)
+    const FoundSchema found
+        = database.dialect() == Dialect::Sqlite ? sqliteSchema(database) : postgresSchema(database);
+    if (!found.isOurs)
         refuse(ErrorCode::NotADatabase, "database " + database.path() + " belongs to another program",
-            "Choose another file.");
-    return version;
+            "Choose another file or database.");
+    return found.version;
 }
 
-MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& steps,
-    const std::function<void(Database&)>& replay)
+MigrationOutcome migrate(
+    Database& database, const std::vector<SchemaStep>& steps, const std::function<void(Database&)>& replay)
 {
     const int target = steps.empty() ? 0 : steps.back().number;
     const int before = schemaVersion(database);
@@ -98,7 +134,7 @@ MigrationOutcome migrate(Database& database, const std::vector<SchemaStep>& step
             continue;
         replays = replays || step.replays;
         database.runScript(step.script);
-        database.run("PRAGMA user_version = " + std::to_string(step.number));
+        setVersion(database, step.number);
     }
     if (replays && found > 0 && replay)
         replay(database);

@@ -17,9 +17,9 @@ struct SchemaStep
 };
 
 /** The steps that come with the program, 1, 2, 3, ...; those with ".replay" in their name replay. */
-std::vector<SchemaStep> schemaSteps();
+std::vector<SchemaStep> schemaSteps(Dialect dialect = Dialect::Sqlite);
 /** The number of the last of them, without reading it. */
-int newestSchema();
+int newestSchema(Dialect dialect = Dialect::Sqlite);
 
 /** The version that the file says it has; 0 for an empty one. Fails on another program's database. */
 int schemaVersion(Database& database);

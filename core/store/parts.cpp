@@ -3,14 +3,31 @@
 #include "core/store/store.h"
 
 #include "core/ledger/canonical.h"
+#include "core/store/stationplace.h"
 
 namespace cradlepost {
 
 const StationKey& Store::Parts::signingKey()
 {
-    if (!key)
-        key = need(StationKey::loadOrCreate(database->path() + ".key"));
+    if (key)
+        return *key;
+    key = need(StationKey::loadOrCreate(besideOf(*database) + ".key"));
     return *key;
+}
+
+std::optional<DraftShelter>& Store::Parts::draftShelter()
+{
+    if (!shelter && database->dialect() != Dialect::Sqlite)
+        shelter.emplace(besideOf(*database) + ".drafts");
+    return shelter;
+}
+
+bool Store::Parts::isThere(const Entered& record) const
+{
+    // Its old connection may be at work still: it holds this lock until it has ended.
+    database->connection().lock("station/" + record.id.station);
+    const auto seal = ledger.sealOf(record.id);
+    return seal && seal->hash == record.hash;
 }
 
 RecordId Store::Parts::append(
@@ -37,6 +54,8 @@ Record Store::Parts::enter(
         refuse(ErrorCode::InvalidArgument, "a record needs to know who made it",
             "Give initials of 1 to 12 characters.");
     const StationKey& station = signingKey();
+    // Others may write with the same key from another window: the chain's end holds until the commit.
+    database->connection().lock("station/" + station.id());
     const ChainTip tip = ledger.tip(station.id());
     if (tip.seq == 0)
         ledger.addStation(station.id(), station.publicKey());
@@ -50,6 +69,7 @@ Record Store::Parts::enter(
         .prev = tip.hash};
     seal(record, station);
     ledger.insert(record);
+    entered = Entered{.id = {.station = record.station, .seq = record.seq}, .hash = record.hash};
     return record;
 }
 

@@ -15,7 +15,7 @@ class Rows
 public:
     Rows(Database& database, const ProjectionTable& table)
         : m_table(table)
-        , m_rows(database.prepare(query(table)))
+        , m_rows(database.scan(query(table)))
     {
         advance();
     }

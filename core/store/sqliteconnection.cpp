@@ -124,7 +124,7 @@ void SqliteConnection::runKept(std::unique_ptr<Query>& kept, const char* sql)
 }
 
 // The write lock at once, so that what is read in it still holds when it writes.
-void SqliteConnection::beginWriting() { runKept(m_begin, "BEGIN IMMEDIATE"); }
+void SqliteConnection::beginWriting(WriteScope) { runKept(m_begin, "BEGIN IMMEDIATE"); }
 
 void SqliteConnection::beginReading() { runScript("BEGIN"); }
 

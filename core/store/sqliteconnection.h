@@ -26,7 +26,8 @@ public:
     [[nodiscard]] Dialect dialect() const override { return Dialect::Sqlite; }
     std::unique_ptr<Query> prepare(const std::string& sql) override;
     void runScript(const std::string& script) override;
-    void beginWriting() override;
+    void beginWriting(WriteScope scope) override;
+    void lock(std::string_view) override { } // beginWriting has locked the whole file
     void beginReading() override;
     void commit() override;
     void rollback() override;

@@ -4,6 +4,7 @@
 #include "core/store/backup.h"
 #include "core/store/migration.h"
 #include "core/store/parts.h"
+#include "core/store/postgresaddress.h"
 #include "core/store/verification.h"
 
 #include <filesystem>
@@ -39,8 +40,20 @@ std::unique_ptr<Database> openOrMake(const std::string& path)
     }
 }
 
+void bringUp(Database& database)
+{
+    if (schemaVersion(database) != newestSchema(database.dialect()))
+        migrate(database, schemaSteps(database.dialect()),
+            [](Database& older) { Projector(older, older).replayAll(); });
+}
+
 std::unique_ptr<Database> openForWriting(const std::string& path)
 {
+    if (isPostgresAddress(path)) {
+        auto server = std::make_unique<Database>(path, Database::Access::ReadWrite);
+        bringUp(*server);
+        return server;
+    }
     auto database = openOrMake(path);
     if (!database->canWrite())
         refuseToWrite(path);
@@ -50,8 +63,7 @@ std::unique_ptr<Database> openForWriting(const std::string& path)
         database->run("PRAGMA page_size = 4096"); // 8192 saves 8 % of the file, a save then takes 15 % longer
     if (version <= newestSchema())
         database->run("PRAGMA journal_mode = WAL");
-    if (version != newestSchema())
-        migrate(*database, schemaSteps(), [](Database& older) { Projector(older, older).replayAll(); });
+    bringUp(*database);
     return database;
 }
 
@@ -70,6 +82,8 @@ std::unique_ptr<Database> openToRead(const std::string& path)
         schemaVersion(*database);
         return database;
     } catch (const Failure& failure) {
+        if (isPostgresAddress(path))
+            throw;
         const bool closedFolder
             = failure.error.code == ErrorCode::ReadOnly || failure.error.code == ErrorCode::NotFound;
         std::error_code error;
@@ -83,12 +97,13 @@ std::unique_ptr<Database> openForReading(const std::string& path)
 {
     auto database = openToRead(path);
     const int version = schemaVersion(*database);
-    if (version > newestSchema())
-        migrate(*database, schemaSteps()); // says so
-    if (version < newestSchema())
+    const int newest = newestSchema(database->dialect());
+    if (version > newest)
+        migrate(*database, schemaSteps(database->dialect())); // says so
+    if (version < newest)
         refuse(ErrorCode::ReadOnly,
-            "database " + path + " is of an older version (schema " + std::to_string(version) + " of "
-                + std::to_string(newestSchema()) + ") and cannot be brought up while it is only read",
+            "database " + database->path() + " is of an older version (schema " + std::to_string(version)
+                + " of " + std::to_string(newest) + ") and cannot be brought up while it is only read",
             "Open it once for writing.");
     return database;
 }
@@ -139,6 +154,9 @@ Result<void> Store::backup(const std::string& to) const
 Result<void> Store::restore(const std::string& backup, const std::string& path, const Clock& clock)
 {
     return attempt([&] {
+        if (isPostgresAddress(path) || isPostgresAddress(backup))
+            refuse(ErrorCode::InvalidArgument, "a database on a server cannot be restored from a file",
+                "A server is restored by its own tools (pg_restore); import brings records in from a pack.");
         {
             const auto store = need(open(backup, clock, OpenMode::ReadOnly));
             const Verified verified = need(store->verify());

@@ -51,7 +51,7 @@ Result<std::vector<SavedRound>> Store::spotChecks(const std::string& unit, Slot 
 Result<std::string> Store::noteChange(
     const std::string& unit, const ChangeIdea& idea, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         ChangeIdea noted = idea;
         if (noted.id.empty()) {

@@ -36,7 +36,7 @@ Result<DistanceTable> Store::distances() const
 
 Result<RecordId> Store::noteVisit(const std::string& unit, const VisitResult& visit, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkVisit(visit));
         if (visit.at > m_parts->clock.now() + ahead)

@@ -85,6 +85,7 @@ Result<void> Store::records(const std::string& station, std::int64_t from, std::
     const std::function<Result<void>(const Record&)>& visit) const
 {
     return attempt([&] {
+        const Snapshot snapshot(*m_parts->database);
         m_parts->ledger.forEach(station, from, to, [&](const Record& record) { need(visit(record)); });
     });
 }

@@ -31,7 +31,7 @@ Result<std::vector<Gap>> Store::gapsOf(const std::string& unit, const std::strin
 
 Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         GapAction done = action;
         if ((done.mended || done.verified) && !done.at)
             done.at = m_parts->clock.now();

@@ -53,7 +53,8 @@ void Store::Parts::mayBeSaved(const std::string& unit, const RoundRecord& round)
             "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
             "Re-check what was mended instead.");
     if (round.over && !rounds.has(unit, slot, *round.over, RoundKind::Shift))
-        refuse(ErrorCode::NotFound, "the round of " + nameOf(round.shift) + " that is re-checked is not there");
+        refuse(
+            ErrorCode::NotFound, "the round of " + nameOf(round.shift) + " that is re-checked is not there");
 }
 
 void Store::Parts::mayStandFor(const RoundRecord& corrected)
@@ -64,14 +65,29 @@ void Store::Parts::mayStandFor(const RoundRecord& corrected)
 Result<void> Store::saveDraft(const Draft& draft)
 {
     return attempt([&] {
-        m_parts->knownUnit(draft.unit);
-        m_parts->drafts.put(draft, m_parts->clock.now());
+        auto& shelter = m_parts->draftShelter();
+        try {
+            m_parts->knownUnit(draft.unit);
+            m_parts->drafts.put(draft, m_parts->clock.now());
+        } catch (Failure& failure) {
+            if (!failure.isAway || !shelter)
+                throw;
+            shelter->keep(draft, m_parts->clock.now());
+            failure.error.hint = "What was entered is kept on this computer. " + failure.error.hint;
+            throw;
+        }
+        if (shelter)
+            shelter->drop(draft.unit, draft.kind);
     });
 }
 
 Result<std::vector<Draft>> Store::drafts(const std::string& unit) const
 {
-    return attempt([&] { return m_parts->drafts.of(unit); });
+    return attempt([&] {
+        if (auto& shelter = m_parts->draftShelter(); shelter && m_parts->database->canWrite())
+            shelter->bringBack(*m_parts->database);
+        return m_parts->drafts.of(unit);
+    });
 }
 
 Result<std::vector<UnreadableDraft>> Store::unreadableDrafts(const std::string& unit) const
@@ -81,23 +97,31 @@ Result<std::vector<UnreadableDraft>> Store::unreadableDrafts(const std::string& 
 
 Result<void> Store::dropDraft(const std::string& unit, RoundKind kind)
 {
-    return attempt([&] { m_parts->drafts.drop(unit, kind); });
+    return attempt([&] {
+        if (auto& shelter = m_parts->draftShelter())
+            shelter->drop(unit, kind);
+        m_parts->drafts.drop(unit, kind);
+    });
 }
 
 Result<RecordId> Store::saveRound(const std::string& unit, const RoundRecord& round, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    auto saved = m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         m_parts->mayBeSaved(unit, round);
         RecordId id = m_parts->append(unit, round, actor);
         m_parts->drafts.drop(unit, round.kind);
         return id;
     });
+    if (auto& shelter = m_parts->draftShelter(); saved && shelter)
+        (void)attempt([&] { shelter->drop(unit, round.kind); }); // the round stands, whatever becomes of its draft
+    return saved;
 }
 
-Result<std::vector<RecordId>> Store::saveRounds(const std::string& unit, const std::vector<WalkedRound>& rounds)
+Result<std::vector<RecordId>> Store::saveRounds(
+    const std::string& unit, const std::vector<WalkedRound>& rounds)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         std::vector<RecordId> ids;
         m_parts->projector.gatherLate();

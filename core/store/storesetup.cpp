@@ -14,7 +14,7 @@ Result<std::vector<Unit>> Store::units() const
 
 Result<void> Store::describeUnit(const Unit& unit, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit.id, [&] {
         need(checkUnit(unit));
         m_parts->append(recordkind::unit, unit.id, toBody(unit), actor);
     });
@@ -22,7 +22,7 @@ Result<void> Store::describeUnit(const Unit& unit, const std::string& actor)
 
 Result<void> Store::setPattern(const std::string& unit, const PatternFrom& pattern, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(pattern.pattern.check());
         m_parts->append(recordkind::shiftPattern, unit, toBody(pattern), actor);
@@ -44,7 +44,7 @@ Result<ShiftCalendar> Store::calendar(const std::string& unit, Date day) const
 Result<void> Store::setPeople(
     const std::string& unit, const std::vector<Person>& people, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkPeople(people));
         m_parts->append(recordkind::people, unit, toBody(people), actor);

@@ -86,7 +86,7 @@ std::optional<EquipmentKind> kindOf(
 Result<void> Store::describeStockItem(
     const std::string& unit, const StockItem& item, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkItem(item));
         notAhead("stock item", item.at, m_parts->clock);
@@ -97,7 +97,7 @@ Result<void> Store::describeStockItem(
 Result<void> Store::moveStock(
     const std::string& unit, const std::vector<StockMovement>& movements, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         Entries entries(m_parts->supplies, m_parts->movements, m_parts->knownUnit(unit));
         for (const StockMovement& movement : movements) {
             notAhead("stock record", movement.at, m_parts->clock);
@@ -110,7 +110,7 @@ Result<void> Store::moveStock(
 Result<void> Store::noteEquipment(
     const std::string& unit, const std::vector<EquipmentEvent>& events, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         for (const EquipmentEvent& event : events) {
             need(checkEvent(event));
@@ -129,7 +129,7 @@ Result<void> Store::noteEquipment(
 
 Result<void> Store::switchWarmer(const std::string& unit, const WarmerSwitch& event, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkSwitch(event));
         notAhead("warmer record", event.at, m_parts->clock);
@@ -141,7 +141,7 @@ Result<void> Store::switchWarmer(const std::string& unit, const WarmerSwitch& ev
 
 Result<void> Store::noteBirth(const std::string& unit, const BirthEvent& event, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkBirth(event));
         notAhead("birth record", event.at, m_parts->clock);
@@ -161,7 +161,7 @@ Result<void> Store::noteBirth(const std::string& unit, const BirthEvent& event, 
 Result<void> Store::noteFridge(
     const std::string& unit, const FridgeReading& reading, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkReading(reading));
         notAhead("fridge reading", reading.at, m_parts->clock);
@@ -174,7 +174,7 @@ Result<void> Store::noteFridge(
 Result<RecordId> Store::giveHandover(
     const std::string& unit, const HandoverGiven& given, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkGiven(given));
         notAhead("handover", given.at, m_parts->clock);
@@ -185,7 +185,7 @@ Result<RecordId> Store::giveHandover(
 Result<void> Store::takeHandover(
     const std::string& unit, const HandoverTaken& taken, const std::string& actor)
 {
-    return m_parts->inTransaction([&] {
+    return m_parts->inUnit(unit, [&] {
         m_parts->knownUnit(unit);
         need(checkTaken(taken));
         notAhead("handover", taken.at, m_parts->clock);

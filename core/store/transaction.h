@@ -7,20 +7,20 @@
 namespace cradlepost {
 
 /**
- * One transaction; rolls back when it is dropped without commit(). Takes the write lock at once, so that what
- * is read in it still holds when it writes. Inside another one it is a savepoint of it.
+ * One transaction; rolls back when it is dropped without commit(). Takes its lock at once, so that what is
+ * read in it still holds when it writes. Inside another one it is a savepoint of it.
  */
 class Transaction
 {
 public:
-    explicit Transaction(Database& database)
+    explicit Transaction(Database& database, WriteScope scope = WriteScope::Whole)
         : m_database(database)
         , m_nested(database.inTransaction())
     {
         if (m_nested)
             m_database.prepare("SAVEPOINT inner_write").run();
         else
-            m_database.connection().beginWriting();
+            m_database.connection().beginWriting(scope);
     }
     ~Transaction()
     {

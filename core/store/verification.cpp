@@ -15,6 +15,8 @@ namespace {
 
 std::optional<Fault> checkFile(Database& database)
 {
+    if (database.dialect() != Dialect::Sqlite)
+        return std::nullopt; // the server's own matter
     const std::string said = database.textOf("PRAGMA integrity_check(1)");
     if (said == "ok")
         return std::nullopt;
@@ -130,6 +132,27 @@ std::optional<Fault> checkDrafts(Database& database)
     return std::nullopt;
 }
 
+/** A trigger of the ledger that is gone, or switched off, lets it be changed. */
+std::optional<Fault> checkTriggers(Database& database)
+{
+    std::map<std::string, bool> isOn;
+    Statement rows = database.prepare(
+        "SELECT tgname, CASE WHEN tgenabled IN ('O', 'A') AND prosrc LIKE '%append-only%' THEN 1 ELSE 0 END "
+        "FROM pg_trigger JOIN pg_proc ON pg_proc.oid = tgfoid "
+        "WHERE tgrelid IN ('record'::regclass, 'station'::regclass) AND NOT tgisinternal");
+    while (rows.next())
+        isOn.emplace(rows.text(0), rows.integer(1) != 0);
+    for (const char* name :
+        {"record_is_not_emptied", "record_keeps_rows", "station_is_not_emptied", "station_keeps_rows"}) {
+        const auto at = isOn.find(name);
+        if (at == isOn.end())
+            return Fault{.where = "schema", .what = std::string(name) + " is missing"};
+        if (!at->second)
+            return Fault{.where = "schema", .what = std::string(name) + " is not as this program made it"};
+    }
+    return std::nullopt;
+}
+
 std::map<std::string, std::string> schemaOf(Database& database)
 {
     std::map<std::string, std::string> schema;
@@ -142,6 +165,8 @@ std::map<std::string, std::string> schemaOf(Database& database)
 /** A trigger that is gone lets the ledger be changed. Additions of other programs do no harm. */
 std::optional<Fault> checkSchema(Database& database, Database& replayed)
 {
+    if (database.dialect() != Dialect::Sqlite)
+        return checkTriggers(database);
     const auto found = schemaOf(database);
     for (const auto& [name, sql] : schemaOf(replayed)) {
         const auto at = found.find(name);

@@ -4,12 +4,8 @@
 #include "core/store/database.h"
 #include "core/store/projector.h"
 
-#include <doctest/doctest.h>
-
 #include <fstream>
 #include <stdexcept>
-
-REGISTER_EXCEPTION_TRANSLATOR(const cradlepost::Failure& failure) { return failure.error.message.c_str(); }
 
 namespace cradlepost::test {
 

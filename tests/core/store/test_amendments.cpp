@@ -134,7 +134,7 @@ TEST_CASE("an amendment that does not fit its round stays in the chain and count
     other.shift = aCalendar().shift(addDays(firstDay, 3), 0);
     ward.store.reset();
     {
-        Database database(ward.dir.file("ward.db"), Database::Access::ReadWrite);
+        Database database(ward.address, Database::Access::ReadWrite);
         LedgerTable ledger(database);
         const Json body = toBody(RoundAmendment{.amends = id, .reason = "another day", .round = other});
         Record record{.station = id.station,

@@ -149,7 +149,7 @@ Chains aDistrict(Ward& ward, unsigned seed)
         }
     }
     Chains chains;
-    Database database(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+    Database database(ward.address, Database::Access::ReadOnly);
     LedgerTable(database).forEach([&](const Record& record) { chains[record.station].push_back(record); });
     return chains;
 }
@@ -184,7 +184,7 @@ TEST_CASE("the projections are the same in whatever order the records of several
         ward.store->signWith(aKey(1));
         const Chains chains = aDistrict(ward, seed);
         REQUIRE(ward.fault() == "");
-        Database first(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+        Database first(ward.address, Database::Access::ReadOnly);
         std::mt19937 random(seed);
         for (int i = 0; i < 4; ++i) {
             const auto other = Database::inMemory();
@@ -202,7 +202,7 @@ TEST_CASE("a replay into another database gives the rows that came one by one")
     Ward ward;
     const Chains chains = aDistrict(ward, 99);
     REQUIRE(chains.size() > 2);
-    Database database(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+    Database database(ward.address, Database::Access::ReadOnly);
     const auto replayed = Database::inMemory();
     migrate(*replayed, schemaSteps());
     Projector(database, *replayed).replayAll();
@@ -216,7 +216,7 @@ TEST_CASE("a record of a kind that is not known here stays in the chain and proj
     const RecordId last = ward.save(ward.round(0));
     ward.store.reset();
     {
-        Database database(ward.dir.file("ward.db"), Database::Access::ReadWrite);
+        Database database(ward.address, Database::Access::ReadWrite);
         LedgerTable ledger(database);
         Record record{.station = last.station,
             .seq = last.seq + 1,
@@ -250,7 +250,7 @@ TEST_CASE("rounds that come before their checklist take part in the gaps once it
         ward.unit, aRound(second).on(firstDay).withGap("item-5").measuring("item-3", "27"), "AB"));
     const auto gaps = must(ward.store->openGaps(ward.unit));
     REQUIRE(gaps.size() == 1);
-    Database first(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+    Database first(ward.address, Database::Access::ReadOnly);
     std::deque<Record> records;
     LedgerTable(first).forEach([&](const Record& record) { records.push_back(record); });
     std::stable_sort(records.begin(), records.end(), [](const Record& a, const Record& b) {
@@ -278,7 +278,7 @@ TEST_CASE("the random districts have amended rounds, spot checks, ideas and acti
         for (const auto& [station, records] : aDistrict(ward, seed))
             for (const Record& record : records)
                 ++counts[record.kind];
-        Database database(ward.dir.file("ward.db"), Database::Access::ReadOnly);
+        Database database(ward.address, Database::Access::ReadOnly);
         amended += database.integerOf("SELECT count(*) FROM round WHERE amended > 0");
     }
     CHECK(counts["round-amended"] > 20);

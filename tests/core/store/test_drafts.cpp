@@ -15,7 +15,7 @@ void overwrite(Ward& ward, const std::string& body)
 {
     ward.store.reset();
     {
-        Database database(ward.dir.file("ward.db"), Database::Access::ReadWrite);
+        Database database(ward.address, Database::Access::ReadWrite);
         database.prepare("UPDATE draft SET body = ?").bind(body).run();
     }
     ward.reopen();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "tests/support/builders.h"
+#include "tests/support/postgresserver.h"
 
 #include <doctest/doctest.h>
 
@@ -17,6 +18,16 @@ inline std::string textOf(const Result<Verified>& verified)
     return verified->fault ? verified->fault->where + ": " + verified->fault->what : "";
 }
 
+/** Where a store of its own is to be: the same tests run on a file and on a server. */
+inline std::string freshAddress([[maybe_unused]] const TempDir& dir)
+{
+#ifdef ON_POSTGRES
+    return sharedServer().freshPlace();
+#else
+    return dir.file("ward.db");
+#endif
+}
+
 /** One unit in a store of its own, with a plain checklist of twelve items. */
 struct Ward
 {
@@ -25,7 +36,7 @@ struct Ward
     {
     }
     explicit Ward(const Adoption& adoption)
-        : store(aStore(dir.file("ward.db"), clock, adoption))
+        : store(aStore(address, clock, adoption))
         , checklist(must(store->checklistFor(unit, RoundKind::Shift, firstDay)).checklist)
     {
     }
@@ -46,7 +57,7 @@ struct Ward
     void reopen(OpenMode mode = OpenMode::ReadWrite)
     {
         store.reset();
-        store = must(Store::open(dir.file("ward.db"), clock, mode));
+        store = must(Store::open(address, clock, mode));
     }
     /** An item with two lots, a warmer that is on, a fridge that was read, a birth expected, a handover. */
     void stockUp()
@@ -89,6 +100,7 @@ struct Ward
 
     const std::string unit = "sorrel-hill";
     TempDir dir;
+    const std::string address = freshAddress(dir);
     FixedClock clock{std::chrono::sys_days(firstDay)};
     std::unique_ptr<Store> store;
     Checklist checklist;
