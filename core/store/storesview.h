@@ -64,7 +64,7 @@ struct DeviceRow
     std::vector<UpkeepDue> upkeep; ///< first due first
     std::optional<Dated<InstrumentCheck>> check; ///< of a scale or thermometer, the last one
     FunctionTests tests; ///< over testDays
-    Availability up; ///< over upDays
+    DeviceAvailability up; ///< over upDays
     std::optional<std::string> spare; ///< id of what can step in; asked for what is in use or out
 };
 

@@ -13,7 +13,7 @@ bool isFailure(const StateSpan& span)
 }
 }
 
-std::optional<double> Availability::share() const
+std::optional<double> DeviceAvailability::share() const
 {
     const auto there = up + down;
     if (there.count() <= 0)
@@ -21,17 +21,17 @@ std::optional<double> Availability::share() const
     return static_cast<double>(up.count()) / static_cast<double>(there.count());
 }
 
-std::optional<std::chrono::milliseconds> Availability::meanTimeBetweenFailures() const
+std::optional<std::chrono::milliseconds> DeviceAvailability::meanTimeBetweenFailures() const
 {
     return failures > 0 ? std::optional(up / failures) : std::nullopt;
 }
 
-std::optional<std::chrono::milliseconds> Availability::meanTimeToRepair() const
+std::optional<std::chrono::milliseconds> DeviceAvailability::meanTimeToRepair() const
 {
     return repairs > 0 ? std::optional(repairTime / repairs) : std::nullopt;
 }
 
-Availability& Availability::operator+=(const Availability& other)
+DeviceAvailability& DeviceAvailability::operator+=(const DeviceAvailability& other)
 {
     up += other.up;
     down += other.down;
@@ -41,9 +41,9 @@ Availability& Availability::operator+=(const Availability& other)
     return *this;
 }
 
-Availability availabilityOf(const EquipmentStanding& standing, Instant from, Instant to)
+DeviceAvailability availabilityOf(const EquipmentStanding& standing, Instant from, Instant to)
 {
-    Availability out;
+    DeviceAvailability out;
     for (std::size_t i = 0; i < standing.spans.size(); ++i) {
         const StateSpan& span = standing.spans[i];
         const bool last = i + 1 == standing.spans.size();

@@ -41,7 +41,7 @@ TEST_CASE("availability and times between failures come from the states of the r
 {
     // Computed by hand: 30 days, 4 of them out; 26 days up over two failures; 4 days of repair over two
     // repairs.
-    const Availability out = availabilityOf(troubled(), monthBegins, monthEnds);
+    const DeviceAvailability out = availabilityOf(troubled(), monthBegins, monthEnds);
     CHECK(out.up == hours(26 * 24));
     CHECK(out.down == hours(4 * 24));
     CHECK(out.failures == 2);
@@ -99,7 +99,7 @@ TEST_CASE("a failure still out counts, its repair does not yet")
 
 TEST_CASE("parts of a stretch add up to the whole")
 {
-    Availability sum = availabilityOf(troubled(), monthBegins, at("2026-11-21 00:00"));
+    DeviceAvailability sum = availabilityOf(troubled(), monthBegins, at("2026-11-21 00:00"));
     sum += availabilityOf(troubled(), at("2026-11-21 00:00"), monthEnds);
     CHECK(sum == availabilityOf(troubled(), monthBegins, monthEnds));
 }
