@@ -305,6 +305,9 @@ Result<void> Chronicle::spotCheck(Instant at, const Shift& shift)
 
 Result<void> Chronicle::check(Event event, Instant start, const Shift& shift)
 {
+    if (shift.ends > m_until && start < m_limit) // a check counts too
+        if (auto done = closeBooks(start, shift); !done)
+            return done;
     const bool before = event == Event::PreBirth;
     const Checklist& list = before ? m_lists.preBirth.checklist : m_lists.afterUse.checklist;
     const std::string actor = actorOf(shift);

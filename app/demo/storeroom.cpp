@@ -7,7 +7,7 @@ namespace cradlepost::demo {
 
 namespace {
 
-constexpr int daysKept = 100;
+constexpr int daysKept = 70;
 constexpr int daysBetweenLooks = 14;
 constexpr char forgottenItem[] = "magnesium-sulphate"; // Sorrel Hill has a box at the back of the cupboard
 const LotKey forgotten(const Stories& stories)

@@ -34,7 +34,7 @@ TEST_CASE("every ward of the demo keeps shelves, devices and a fridge, in few re
         CHECK_FALSE(view.kits.empty());
         const auto movements = Larkmere::whole().store().stockMovements(unit);
         REQUIRE(movements.has_value());
-        CHECK(movements->size() < 450);
+        CHECK(movements->size() < 350);
         for (const ShelfRow& row : view.shelves)
             CHECK(row.book.explained() == row.book.pieces());
     }
