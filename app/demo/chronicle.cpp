@@ -22,13 +22,6 @@ std::vector<std::string> notMet(const Checklist& checklist, const RoundRecord& r
     return items;
 }
 
-/** The chosen limits of the items that a checklist asks. */
-ChosenLimits limitsOf(const Checklist& checklist, ChosenLimits chosen)
-{
-    std::erase_if(chosen, [&](const auto& one) { return !checklist.position(one.first); });
-    return chosen;
-}
-
 std::vector<std::size_t> positionsOf(const Checklist& checklist, const std::vector<std::string>& items)
 {
     std::vector<std::size_t> positions;

@@ -22,4 +22,10 @@ Result<Lists> Lists::builtIn()
     return lists;
 }
 
+ChosenLimits limitsOf(const Checklist& checklist, ChosenLimits chosen)
+{
+    std::erase_if(chosen, [&](const auto& one) { return !checklist.position(one.first); });
+    return chosen;
+}
+
 }

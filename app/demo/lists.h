@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/json.h"
-#include "core/checklist/checklist.h"
+#include "core/round/judge.h"
 
 namespace cradlepost::demo {
 
@@ -20,5 +20,8 @@ struct Lists
 
     static Result<Lists> builtIn();
 };
+
+/** The chosen limits of the items that a checklist asks. */
+ChosenLimits limitsOf(const Checklist& checklist, ChosenLimits chosen);
 
 }
