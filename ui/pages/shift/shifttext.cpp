@@ -124,14 +124,18 @@ std::vector<Fact> ShiftText::facts() const
     std::vector<Fact> facts;
     const BoardView& board = m_ward.board();
     const bool hasBoard = !board.warmers.empty() || !board.births.empty();
-    if (!board.warmers.empty())
+    // A round that saw a warmer on is believed until somebody starts its clock.
+    const bool byClock = !board.offTooSoon.empty()
+        || std::any_of(board.warmers.begin(), board.warmers.end(),
+            [](const WarmerRow& row) { return row.standing.onSince.has_value(); });
+    if (byClock || (!m_view.standing && !board.warmers.empty()))
         facts.push_back(warmerFact());
     if (hasBoard)
         facts.push_back(birthsFact());
     if (!m_view.standing)
         return facts;
     const Checklist& checklist = m_view.adopted.checklist;
-    bool since = !board.warmers.empty();
+    bool since = byClock;
     bool kit = hasBoard;
     bool measure = false;
     for (std::size_t at = 0; at < checklist.itemCount(); ++at) {

@@ -38,6 +38,7 @@ ThisShiftPage::ThisShiftPage(Ward& ward, QWidget* parent)
     m_factColumn = new QVBoxLayout(m_factHolder);
     m_factColumn->setContentsMargins(0, 0, 0, 0);
     m_factColumn->setSpacing(theme.space(Space::Near));
+    m_factColumn->addWidget(makeWays());
     m_top->setSpacing(theme.space(Space::Wide));
     m_top->addWidget(makeAnswer(), 1);
     m_top->addWidget(m_factHolder, 0, Qt::AlignTop);
@@ -64,7 +65,6 @@ QWidget* ThisShiftPage::makeAnswer()
     column->addWidget(m_banner);
     column->addWidget(m_mend);
     column->addWidget(makeButtons(), 0, Qt::AlignLeft);
-    column->addWidget(makeWays(), 0, Qt::AlignLeft);
     column->addStretch(1);
     return holder;
 }
@@ -202,7 +202,6 @@ void ThisShiftPage::showFacts(const ShiftText& text)
         if (i < facts.size())
             m_facts[i]->setFact(facts[i]);
     }
-    m_factHolder->setVisible(!facts.empty());
 }
 
 void ThisShiftPage::resizeEvent(QResizeEvent* event)
