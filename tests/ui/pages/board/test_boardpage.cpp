@@ -3,6 +3,7 @@
 
 #include "tests/support/qstringprint.h"
 #include "tests/ui/window/wardwindow.h"
+#include "ui/widgets/factsheet.h"
 
 #include <QCheckBox>
 #include <QLineEdit>
@@ -124,4 +125,21 @@ TEST_CASE("what is no time of day, or entered by nobody, is said and nothing is 
     ward.type(QStringLiteral("1630\n"));
     CHECK(ward.text("boardSaid") == QStringLiteral("First choose who is in charge, at the top."));
     CHECK(must(ward.store->birthBoard("sorrel-hill")).empty());
+}
+
+TEST_CASE("a warmer that the round saw on is not called off; once its clock runs, the clock is shown")
+{
+    WardWindow ward;
+    ward.walk(); // every item met: the warmer has been on long enough
+    ward.open();
+    const auto first
+        = [&]() -> const Fact& { return ward.window->findChildren<FactSheet*>().front()->fact(); };
+    CHECK(first().title == QStringLiteral("Warmer on since"));
+    CHECK(first().value.startsWith(QStringLiteral("warm since")));
+    ward.press(Qt::Key_B);
+    ward.find<ActionTable>("warmersTable").setFocus();
+    ward.press(Qt::Key_Return);
+    ward.press(Qt::Key_Escape);
+    CHECK(first().title == QStringLiteral("Warmer 1"));
+    CHECK(first().value == QStringLiteral("ready at 14:30"));
 }
