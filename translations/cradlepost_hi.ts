@@ -69,10 +69,6 @@
         <translation>कोई किट नहीं बची</translation>
     </message>
     <message>
-        <source>off</source>
-        <translation>बंद</translation>
-    </message>
-    <message>
         <source>on for %1, since %2</source>
         <translation>%1 से चालू, %2 से</translation>
     </message>
@@ -129,6 +125,10 @@
     <message>
         <source>No warmer is on the register of devices yet.</source>
         <translation>उपकरण सूची में अभी कोई वार्मर नहीं है।</translation>
+    </message>
+    <message>
+        <source>off, as far as entered</source>
+        <translation>बंद, जितना दर्ज है</translation>
     </message>
 </context>
 <context>
@@ -2746,10 +2746,6 @@
         <source>What was answered so far in &quot;%1&quot; can no longer be read; begin it anew.</source>
         <extracomment>%1 a kind of round, for example &quot;Check before a birth&quot;</extracomment>
         <translation>&quot;%1&quot; में अब तक जो जवाब दिए गए, वे अब पढ़े नहीं जा सकते; इसे नए सिरे से शुरू करें।</translation>
-    </message>
-    <message>
-        <source>off</source>
-        <translation>बंद</translation>
     </message>
     <message>
         <source>%1: %2</source>

@@ -72,7 +72,7 @@ QString BoardText::kit(const BirthCover& cover) const
 QString BoardText::running(const WarmerRow& row) const
 {
     if (!row.standing.onSince)
-        return tr("off");
+        return tr("off, as far as entered"); // a round may have seen it on
     return tr("on for %1, since %2")
         .arg(TimeText::span(row.standing.onFor), m_times.moment(*row.standing.onSince, m_now));
 }

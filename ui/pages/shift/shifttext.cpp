@@ -164,7 +164,7 @@ Fact ShiftText::warmerFact() const
         first = board.warmers.begin();
     Fact fact {.title = text.device(first->device.id), .value = {}, .aside = {}, .progress = {}, .lines = {}};
     const bool on = first->standing.onSince.has_value();
-    fact.value = on ? text.warm(*first) : tr("off");
+    fact.value = on ? text.warm(*first) : text.running(*first);
     if (first->standing.state == WarmerState::Warming)
         fact.progress = static_cast<double>(first->standing.onFor.count()) / static_cast<double>(board.warmUp.count());
     const QString mistake = text.offByMistake(first->device.id);
@@ -174,7 +174,7 @@ Fact ShiftText::warmerFact() const
     for (const WarmerRow& row : board.warmers) {
         if (row.device.id != first->device.id)
             others << tr("%1: %2").arg(text.device(row.device.id),
-                row.standing.onSince ? text.warm(row) : tr("off"));
+                row.standing.onSince ? text.warm(row) : text.running(row));
     }
     if (!others.isEmpty())
         fact.lines << others.join(QStringLiteral(" · "));
