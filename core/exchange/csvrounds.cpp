@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/exchange/csvrounds.h"
 
+#include "core/exchange/outcomecode.h"
 #include "core/exchange/tablecell.h"
 
 #include <algorithm>
@@ -10,21 +11,6 @@ namespace cradlepost {
 namespace {
 
 std::string timeText(const std::optional<Instant>& moment) { return moment ? toIso(*moment) : std::string(); }
-
-std::string outcomeCode(char letter)
-{
-    switch (static_cast<Outcome>(letter)) {
-    case Outcome::Met:
-        return "met";
-    case Outcome::Gap:
-        return "gap";
-    case Outcome::DoesNotApply:
-        return "does-not-apply";
-    case Outcome::NotChecked:
-        break;
-    }
-    return "not-checked";
-}
 
 /** What an answer holds besides its outcome, by column. */
 struct AnswerParts

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/exchange/fhirresponse.h"
 
+#include "core/exchange/outcomecode.h"
 #include "core/exchange/tablecell.h"
 
 #include <algorithm>
@@ -18,21 +19,6 @@ Json answered(const std::string& link, const char* valueName, Json value)
 Json holding(const std::string& link, Json::Array items)
 {
     return Json::Object{{"linkId", link}, {"item", std::move(items)}};
-}
-
-const char* outcomeCode(char letter)
-{
-    switch (static_cast<Outcome>(letter)) {
-    case Outcome::Met:
-        return "met";
-    case Outcome::Gap:
-        return "gap";
-    case Outcome::DoesNotApply:
-        return "does-not-apply";
-    case Outcome::NotChecked:
-        break;
-    }
-    return "not-checked";
 }
 
 /** Adds what was answered besides the outcome. */
