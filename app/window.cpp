@@ -5,6 +5,7 @@
 #include "app/log.h"
 #include "app/paths.h"
 #include "app/stage.h"
+#include "app/storeopening.h"
 #include "core/store/changefeed.h"
 #include "core/store/postgresaddress.h"
 #include "ui/text/errortext.h"
@@ -34,13 +35,15 @@ int refuse(const Error& error, const QString& path, const QString& language)
 int runWindow(int argc, char** argv, const CommonOptions& options)
 {
     FontReading fonts;
-    QApplication application(argc, argv);
-    application.setApplicationName(QStringLiteral("cradlepost"));
-    application.setApplicationDisplayName(QStringLiteral("Cradlepost"));
+    QCoreApplication::setApplicationName(QStringLiteral("cradlepost"));
     const QString forced = QString::fromStdString(options.language);
     const QString path = options.database.empty() ? defaultDatabase() : QString::fromStdString(options.database);
     const SystemClock clock;
-    auto store = Store::open(path.toStdString(), clock);
+    const std::string unit = options.unit.empty() ? loadSettings(settingsFile()).unit.toStdString() : options.unit;
+    StoreOpening opening(path.toStdString(), clock, unit);
+    QApplication application(argc, argv);
+    application.setApplicationDisplayName(QStringLiteral("Cradlepost"));
+    auto store = opening.take();
     fonts.await();
     if (!store) {
         startLog(options.logLevel);

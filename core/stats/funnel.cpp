@@ -141,6 +141,36 @@ int sideOf(const FunnelUnit& unit, DispersionModel applied)
     return unit.share > unit.outer.high + slack ? 1 : (unit.share < unit.outer.low - slack ? -1 : 0);
 }
 
+/** Inner and outer limits. They hang on n alone, and many units of a month have the same. */
+Result<void> addLimits(Funnel& funnel, std::span<const Tally> rows)
+{
+    const Width inner = widthOf(innerLevel);
+    const Width outer = widthOf(outerLevel);
+    std::vector<FunnelUnit*> bySize;
+    bySize.reserve(funnel.units.size());
+    for (auto& unit : funnel.units)
+        bySize.push_back(&unit);
+    const auto sizeOf = [&](const FunnelUnit* unit) { return rows[unit->row].n; };
+    std::ranges::stable_sort(bySize, {}, sizeOf);
+    const FunnelUnit* before = nullptr;
+    for (FunnelUnit* unit : bySize) {
+        if (before && sizeOf(before) == sizeOf(unit)) {
+            unit->inner = before->inner;
+            unit->outer = before->outer;
+        } else {
+            const auto innerLimits = limitsFor(funnel, *unit, sizeOf(unit), inner);
+            const auto outerLimits = limitsFor(funnel, *unit, sizeOf(unit), outer);
+            if (!innerLimits || !outerLimits)
+                return tl::unexpected(innerLimits ? outerLimits.error() : innerLimits.error());
+            unit->inner = *innerLimits;
+            unit->outer = *outerLimits;
+        }
+        before = unit;
+        unit->side = sideOf(*unit, funnel.applied);
+    }
+    return {};
+}
+
 }
 
 const char* dispersionName(DispersionModel model)
@@ -199,18 +229,7 @@ Result<Funnel> funnel(std::span<const Tally> rows, const FunnelOptions& options)
     result.target = *target;
     CRADLEPOST_TRY(addUnits(result, rows));
     CRADLEPOST_TRY(addDispersion(result, options));
-    const Width inner = widthOf(innerLevel);
-    const Width outer = widthOf(outerLevel);
-    for (auto& unit : result.units) {
-        const auto n = rows[unit.row].n;
-        const auto innerLimits = limitsFor(result, unit, n, inner);
-        const auto outerLimits = limitsFor(result, unit, n, outer);
-        if (!innerLimits || !outerLimits)
-            return tl::unexpected(innerLimits ? outerLimits.error() : innerLimits.error());
-        unit.inner = *innerLimits;
-        unit.outer = *outerLimits;
-        unit.side = sideOf(unit, result.applied);
-    }
+    CRADLEPOST_TRY(addLimits(result, rows));
     return result;
 }
 

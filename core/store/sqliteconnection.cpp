@@ -4,45 +4,35 @@
 #include "core/store/sqlerror.h"
 #include "core/store/sqlitequery.h"
 
-#include <atomic>
 #include <cerrno>
-#include <QSqlDriver>
-#include <QSqlError>
-#include <QUrl>
-#include <QVariant>
+#include <QByteArray>
 #include <sqlite3.h>
 
 namespace cradlepost {
 
 namespace {
 
-/** Qt's connections have names; ours are never looked up by them. */
-QString freshName()
-{
-    static std::atomic<int> count{0};
-    return QStringLiteral("cradlepost-%1").arg(++count);
-}
+constexpr int patience = 5000; // milliseconds that a write waits for another one, unless told otherwise
 
-QString fileName(const std::string& path, SqliteConnection::Access access)
+std::string fileName(const std::string& path, SqliteConnection::Access access)
 {
-    const QString name = QString::fromStdString(path);
     if (access != SqliteConnection::Access::Immutable)
-        return name;
-    return QStringLiteral("file:") + QString::fromLatin1(QUrl::toPercentEncoding(name, "/"))
-        + QStringLiteral("?immutable=1");
+        return path;
+    return "file:" + QByteArray::fromStdString(path).toPercentEncoding("/").toStdString() + "?immutable=1";
 }
 
-QString options(SqliteConnection::Access access)
+int flags(SqliteConnection::Access access)
 {
+    // Each connection belongs to one thread at a time, so SQLite need not lock it.
     switch (access) {
     case SqliteConnection::Access::ReadWrite:
-        return {};
+        return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX;
     case SqliteConnection::Access::ReadOnly:
-        return QStringLiteral("QSQLITE_OPEN_READONLY");
+        return SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX;
     case SqliteConnection::Access::Immutable:
-        return QStringLiteral("QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI");
+        return SQLITE_OPEN_READONLY | SQLITE_OPEN_URI | SQLITE_OPEN_NOMUTEX;
     }
-    return {};
+    return 0;
 }
 
 /** Ends a raw statement when dropped. */
@@ -56,41 +46,35 @@ using RawStatement = std::unique_ptr<sqlite3_stmt, Finalizer>;
 
 SqliteConnection::SqliteConnection(const std::string& path, Access access)
     : m_path(path)
-    , m_connection(QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), freshName()))
 {
-    m_connection.setDatabaseName(fileName(path, access));
-    m_connection.setConnectOptions(options(access));
-    const bool opened = m_connection.open();
-    const QVariant handle = m_connection.driver()->handle();
-    if (opened && handle.isValid() && qstrcmp(handle.typeName(), "sqlite3*") == 0)
-        m_handle = *static_cast<sqlite3* const*>(handle.constData());
-    if (m_handle == nullptr) {
-        const QSqlError error = m_connection.lastError();
+    const int code = sqlite3_open_v2(fileName(path, access).c_str(), &m_handle, flags(access), nullptr);
+    if (code != SQLITE_OK) {
         const int systemErrno = errno;
-        const QString name = m_connection.connectionName();
-        m_connection = QSqlDatabase();
-        QSqlDatabase::removeDatabase(name);
-        throw Failure{
-            sqliteError(error.nativeErrorCode().toInt(), systemErrno, path, error.text().toStdString())};
+        const Failure failure = m_handle != nullptr
+            ? lastFailure()
+            : Failure{sqliteError(code, systemErrno, path, sqlite3_errstr(code))};
+        sqlite3_close(m_handle);
+        throw failure;
     }
+    sqlite3_busy_timeout(m_handle, patience);
 }
 
 SqliteConnection::~SqliteConnection()
 {
     m_begin.reset();
     m_commit.reset();
-    const QString name = m_connection.connectionName();
-    m_connection.close();
-    m_connection = QSqlDatabase();
-    QSqlDatabase::removeDatabase(name);
+    sqlite3_close(m_handle);
 }
 
 std::unique_ptr<Query> SqliteConnection::prepare(const std::string& sql)
 {
-    QSqlQuery query(m_connection);
-    if (!query.prepare(QString::fromStdString(sql)))
+    sqlite3_stmt* statement = nullptr;
+    // With the zero at its end, which spares SQLite a copy.
+    if (sqlite3_prepare_v3(m_handle, sql.c_str(), static_cast<int>(sql.size() + 1), SQLITE_PREPARE_PERSISTENT,
+            &statement, nullptr)
+        != SQLITE_OK)
         throw lastFailure();
-    return std::make_unique<SqliteQuery>(*this, std::move(query));
+    return std::make_unique<SqliteQuery>(*this, statement);
 }
 
 void SqliteConnection::runScript(const std::string& script)

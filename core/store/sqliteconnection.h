@@ -4,13 +4,11 @@
 #include "core/store/connection.h"
 #include "core/store/failure.h"
 
-#include <QSqlDatabase>
-
 struct sqlite3;
 
 namespace cradlepost {
 
-/** A SQLite file, opened through Qt. */
+/** A SQLite file. Not Qt's driver, which hands on neither bytes nor whole numbers without a copy of each. */
 class SqliteConnection final : public Connection
 {
 public:
@@ -43,7 +41,6 @@ private:
     void runKept(std::unique_ptr<Query>& kept, const char* sql);
 
     std::string m_path;
-    QSqlDatabase m_connection;
     sqlite3* m_handle = nullptr;
     std::unique_ptr<Query> m_begin;
     std::unique_ptr<Query> m_commit;

@@ -3,18 +3,17 @@
 
 #include "core/store/sqliteconnection.h"
 
-#include <QSqlResult>
-#include <QVariant>
 #include <sqlite3.h>
 
 namespace cradlepost {
 
-SqliteQuery::SqliteQuery(const SqliteConnection& connection, QSqlQuery query)
+SqliteQuery::SqliteQuery(const SqliteConnection& connection, sqlite3_stmt* statement)
     : m_connection(connection)
-    , m_query(std::move(query))
-    , m_handle(*static_cast<sqlite3_stmt* const*>(m_query.result()->handle().constData()))
+    , m_handle(statement)
 {
 }
+
+SqliteQuery::~SqliteQuery() { sqlite3_finalize(m_handle); }
 
 void SqliteQuery::bind(int place, std::int64_t value) { sqlite3_bind_int64(m_handle, place, value); }
 

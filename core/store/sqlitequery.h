@@ -3,22 +3,19 @@
 
 #include "core/store/query.h"
 
-#include <QSqlQuery>
-
 struct sqlite3_stmt;
 
 namespace cradlepost {
 
 class SqliteConnection;
 
-/**
- * Values go in and out by SQLite's own calls on the handle of Qt's query: through QVariant and QString they
- * cost more than the statement itself (measured).
- */
+/** A prepared statement of SQLite. */
 class SqliteQuery final : public Query
 {
 public:
-    SqliteQuery(const SqliteConnection& connection, QSqlQuery query);
+    /** Takes the statement, which it ends when dropped; that is before its connection is. */
+    SqliteQuery(const SqliteConnection& connection, sqlite3_stmt* statement);
+    ~SqliteQuery() override;
 
     void bind(int place, std::int64_t value) override;
     void bind(int place, std::string_view text) override;
@@ -36,7 +33,6 @@ public:
 
 private:
     const SqliteConnection& m_connection;
-    QSqlQuery m_query;
     sqlite3_stmt* m_handle;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The program's own start, up to the first painted *This shift*: shiftwindow DATABASE
 #include "app/stage.h"
+#include "app/storeopening.h"
 #include "tests/bench/firstpaint.h"
 #include "ui/theme/fontset.h"
 
@@ -9,9 +10,10 @@ using namespace cradlepost;
 int main(int argc, char** argv)
 {
     FontReading fonts;
-    QApplication application(argc, argv);
     const SystemClock clock;
-    auto store = Store::open(argc > 1 ? argv[1] : "", clock);
+    StoreOpening opening(argc > 1 ? argv[1] : "", clock, "sorrel-hill");
+    QApplication application(argc, argv);
+    auto store = opening.take();
     fonts.await();
     if (!store)
         return 1;

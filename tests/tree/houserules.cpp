@@ -114,8 +114,9 @@ std::optional<std::string> qtFault(const std::string& from, const Include& inclu
         return "includes '" + include.target + "', a header of windows, in core";
     if (from == "core/stats" && isQt(file))
         return "includes '" + include.target + "', Qt, in core/stats";
-    const bool isSqlHeader = file.starts_with("QSql") || include.target.starts_with("QtSql");
-    if (isSqlHeader && from != "core/store")
+    const bool isDatabase = file.starts_with("QSql") || include.target.starts_with("QtSql") || file == "sqlite3.h"
+        || file == "libpq-fe.h";
+    if (isDatabase && from != "core/store")
         return "includes '" + include.target + "' outside core/store";
     return std::nullopt;
 }

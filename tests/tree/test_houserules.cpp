@@ -86,8 +86,10 @@ TEST_CASE("Qt stands only where it may")
         {"core/exchange/a.cpp", "#include <QSqlQuery>\n", "outside core/store"},
         {"ui/pages/a.cpp", "#include <QtSql/QSqlDatabase>\n", "outside core/store"},
         {"app/main.cpp", "#include <QSqlDatabase>\n", "outside core/store"},
+        {"core/exchange/a.cpp", "#include <sqlite3.h>\n", "outside core/store"},
+        {"app/main.cpp", "#include <postgresql/libpq-fe.h>\n", "outside core/store"},
         {"core/base/a.cpp", "void f() { QMessageBox::about(0, t, t); }\n", "a message box in core"},
-        {"core/store/a.cpp", "#include <QSqlQuery>\n#include <QString>\n", ""},
+        {"core/store/a.cpp", "#include <sqlite3.h>\n#include <QString>\n", ""},
         {"core/base/a.cpp", "#include <QTimeZone>\n", ""},
         {"ui/a.cpp", "#include <QMessageBox>\n#include <QWidget>\n", ""}});
 }

@@ -28,6 +28,7 @@ TEST_CASE("a trend of shares meets the published examples")
     CHECK(isPrinted(cochranArmitage(malformation)->z, 2.563, 3));
     const double n = 17114 + 14502 + 793 + 127 + 38;
     CHECK(isPrinted(cochranArmitage(malformation)->chiSquare * (n - 1) / n, 6.5699, 4));
+    CHECK(cochranArmitage(malformation)->chiSquare * (n - 1) / n == near(6.569932246));
     const Groups* data[] = {&smokers, &malformation, &made};
     const double rows[][3] = {
         {-2.867912531, 2.563227252, 2.476651994},

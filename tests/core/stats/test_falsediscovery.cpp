@@ -54,6 +54,13 @@ TEST_CASE("adjusted p values meet the published example")
     }
     CHECK(rejected == 4);
     CHECK(strict == 3);
+    // The procedure as the paper states it: the largest i with p(i) <= i q/m, here i = 4 with 0.0133.
+    std::size_t last = 0;
+    for (std::size_t i = 1; i <= p.size(); ++i) {
+        if (*p[i - 1] <= 0.05 * static_cast<double>(i) / static_cast<double>(p.size()))
+            last = i;
+    }
+    CHECK(last == 4);
 }
 
 TEST_CASE("ties keep one value, the order of the input comes back, a later p rescues an earlier one")

@@ -2,6 +2,7 @@
 #include "core/stats/funnel.h"
 
 #include "core/stats/distributions.h"
+#include "core/stats/overdispersion.h"
 #include "tests/core/stats/near.h"
 #include "tests/core/stats/random.h"
 
@@ -115,6 +116,15 @@ TEST_CASE("a funnel of twelve units equals the formula in every column")
     CHECK(f->df == 11);
     CHECK(f->pOverdispersion == near(0.01599878022));
     CHECK(f->applied == DispersionModel::None);
+    std::vector<double> pulled;
+    std::vector<double> variances;
+    for (const auto& unit : f->units) {
+        pulled.push_back(unit.zWinsorised);
+        variances.push_back(unit.s * unit.s);
+    }
+    CHECK(std::ranges::min(pulled) == near(-1.280193966));
+    CHECK(std::ranges::max(pulled) == near(1.835643207));
+    CHECK(*betweenVariance(f->phi, variances) == near(0.001040630713));
     for (std::size_t i = 0; i < std::size(units); ++i) {
         const auto& unit = f->units[i];
         CAPTURE(i);

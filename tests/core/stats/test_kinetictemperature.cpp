@@ -34,6 +34,8 @@ TEST_CASE("mean kinetic temperature equals the formula")
     const std::vector<StoreReading> day{{5, 22}, {15, 2}};
     CHECK(*meanKineticTemperature(day) == near(6.462284944));
     CHECK(*meanKineticTemperature(day, 83.144 / 0.008314462618) == near(6.46227835));
+    // What 273 instead of 273.15 as the offset of the kelvin would give.
+    CHECK(*meanKineticTemperature(day) != near(6.463190496));
 }
 
 TEST_CASE("mean kinetic temperature lies between mean and maximum")

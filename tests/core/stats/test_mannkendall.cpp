@@ -65,6 +65,9 @@ TEST_CASE("trend and slope equal the formulas in every figure")
     CHECK(*mannKendall(series(outlier))->pExact == near(0.002777777778));
     CHECK(*mannKendall(series(flow))->pExact == near(0.01666611552));
     CHECK(mannKendall(series(flow))->p == near(0.01666611552));
+    // One-sided, as tables print it, is half of it.
+    CHECK(*mannKendall(series(outlier))->pExact / 2 == near(0.001388888889));
+    CHECK(*mannKendall(series(flow))->pExact / 2 == near(0.00833305776));
     CHECK_FALSE(mannKendall(series(tied))->pExact);
     CHECK(mannKendall(series(tied))->p == near(0.0001099848935));
 }

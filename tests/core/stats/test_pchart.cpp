@@ -125,6 +125,10 @@ TEST_CASE("a shift without observation has no point and a limit below 0 is cut")
         CHECK(point.limits->high == near(points[k].high));
     }
     CHECK(out(*chart) == Rows{5});
+    const double sigmas[] = {0.1072545549, 0.1337699326, 0.1209994567, 0.08973559876, 0.1003274494,
+        0.1418844396, 0.1158481599, 0.09458962643, 0.1638340388};
+    for (std::size_t k = 0; k < chart->points.size(); ++k)
+        CHECK(chart->points[k].sigma == near(sigmas[k]));
 }
 
 TEST_CASE("a p-prime chart stretches the limits by the spread between points")
@@ -133,6 +137,10 @@ TEST_CASE("a p-prime chart stretches the limits by the spread between points")
     const auto chart = pPrimeChart(tallies(peaches, peachSizes));
     REQUIRE(chart);
     CHECK(chart->phases.front().dispersion == near(0.9994551975));
+    // The constant of the tables, not 2 over the root of pi, with which the same moving range gives the last.
+    const double meanMovingRange = chart->phases.front().dispersion * 1.128;
+    CHECK(meanMovingRange == near(1.127385463));
+    CHECK(meanMovingRange * std::sqrt(M_PI) / 2 == near(0.9991193524));
     CHECK(chart->points[0].limits->low == near(0.1181606507));
     CHECK(chart->points[0].limits->high == near(0.2678393493));
     CHECK(chart->points[10].limits->low == near(0.1400805886));
