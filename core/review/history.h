@@ -72,7 +72,8 @@ struct UnitHistory
     std::vector<std::shared_ptr<const Checklist>> others;
     std::vector<Shift> due; ///< shifts in which a round was due and that have begun by now
     std::vector<RoundFact> rounds; ///< shift rounds only, one a slot at most
-    std::vector<Gap> gaps; ///< open at any time in [from, to), by when they opened
+    Date gapsFrom{}; ///< gaps closed before this day are left out
+    std::vector<Gap> gaps; ///< open at any time in [gapsFrom, to), by when they opened
     std::vector<ChangeIdea> changes;
     std::vector<SpotCheck> spotChecks;
 };

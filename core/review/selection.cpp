@@ -199,7 +199,7 @@ Result<Selection> select(const UnitHistory& history, const ReviewSpan& span, con
     if (span.days() <= 0)
         return fail(ErrorCode::InvalidArgument, "the span of a review holds no day",
             "Give a last day that is not before the first.");
-    if (history.from > lookBack(span) || history.to < span.to)
+    if (history.from > lookBack(span) || history.gapsFrom > span.from || history.to < span.to)
         return fail(ErrorCode::InvalidArgument,
             "the history from " + toIso(history.from) + " does not cover the review from "
                 + toIso(span.from));

@@ -58,7 +58,9 @@ public:
             {.from = m_history.from, .to = m_history.to}, now);
         readRounds();
         const TimeZone& zone = m_history.zone;
-        m_history.gaps = m_parts.gaps.during(m_unit, zone.toInstant({.date = m_history.from}),
+        // The weeks before the span set limits by their rounds; of their gaps nothing is asked.
+        m_history.gapsFrom = span.from;
+        m_history.gaps = m_parts.gaps.during(m_unit, zone.toInstant({.date = span.from}),
             zone.toInstant({.date = addDays(m_history.to, 1)}));
         m_history.changes = need(m_store.changeIdeas(m_unit));
         readSpotChecks(span);

@@ -9,10 +9,11 @@
 
 using namespace cradlepost;
 using namespace cradlepost::test;
+using namespace std::chrono_literals;
 
 namespace {
 
-const FixedClock clock{aCalendar().shift(Date(2026y / 3 / 14), 0).begins + std::chrono::hours(1)};
+const FixedClock stopped{aCalendar().shift(2026y / 3 / 14, 0).begins + 1h};
 
 }
 
@@ -21,20 +22,20 @@ TEST_CASE("a store opened beside the start of the window is the same as one open
     const TempDir folder;
     const std::string path = folder.file("ward");
     {
-        const auto store = aStore(path, clock);
+        const auto store = aStore(path, stopped);
         const Checklist checklist = must(store->checklistFor("sorrel-hill", RoundKind::Shift, 2026y / 3 / 14)).checklist;
         must(store->saveRound("sorrel-hill", aRound(checklist).on(2026y / 3 / 14).withGap("towels"), "AB"));
     }
     for (const char* unit : {"sorrel-hill", "", "no-such-unit"}) {
         CAPTURE(unit);
-        StoreOpening opening(path, clock, unit);
+        StoreOpening opening(path, stopped, unit);
         const auto store = must(opening.take());
-        const ShiftView view = must(shiftView(*store, "sorrel-hill", clock.now()));
+        const ShiftView view = must(shiftView(*store, "sorrel-hill", stopped.now()));
         CHECK(view.gaps.size() == 1);
         CHECK(view.saved.size() == 1);
         // It writes in the thread that took it.
         Unit other = aUnit("cold-ford");
-        must(store->saveUnit(other, "AB"));
+        must(store->describeUnit(other, "AB"));
         CHECK(!must(store->verify()).fault);
     }
 }
@@ -44,7 +45,7 @@ TEST_CASE("a store that cannot be opened says why when it is taken")
     const TempDir folder;
     const std::string path = folder.file("letter");
     std::ofstream(path) << std::string(4096, 'x');
-    StoreOpening opening(path, clock, "");
+    StoreOpening opening(path, stopped, "");
     const auto store = opening.take();
     REQUIRE(!store);
     CHECK(store.error().code == ErrorCode::NotADatabase);
@@ -54,7 +55,7 @@ TEST_CASE("one that nobody takes is closed when it is dropped")
 {
     const TempDir folder;
     const std::string path = folder.file("ward");
-    aStore(path, clock);
-    { StoreOpening opening(path, clock, "sorrel-hill"); }
-    CHECK(Store::open(path, clock));
+    aStore(path, stopped);
+    { StoreOpening opening(path, stopped, "sorrel-hill"); }
+    CHECK(Store::open(path, stopped));
 }

@@ -53,4 +53,8 @@ TEST_CASE("an empty span and one that the history does not cover are refused")
         == ErrorCode::InvalidArgument);
     CHECK(select(made.history, {.from = october(-30), .to = october(1)}).error().code
         == ErrorCode::InvalidArgument);
+    UnitHistory later = made.history;
+    later.gapsFrom = october(2); // read for a review that begins a day later
+    CHECK(select(later, {.from = octoberFirst, .to = october(4)}).error().code == ErrorCode::InvalidArgument);
+    CHECK(select(later, {.from = october(2), .to = october(4)}));
 }

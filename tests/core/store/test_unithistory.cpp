@@ -86,6 +86,8 @@ TEST_CASE("each shift of the pattern is due until now, also one that is on")
 TEST_CASE("gaps come with the span in which they were open")
 {
     Ward ward;
+    ward.save(aRound(ward.list).on(2026y / 9 / 26, 0).withGap("suction-pressure"));
+    ward.save(aRound(ward.list).on(2026y / 9 / 27, 0)); // closed before the span: nothing of it is asked
     ward.save(aRound(ward.list).on(2026y / 9 / 28, 0).withGap("light"));
     ward.save(aRound(ward.list).on(2026y / 10 / 5, 0));
     ward.save(aRound(ward.list).on(2026y / 10 / 6, 0).withGap("wall-clock"));
