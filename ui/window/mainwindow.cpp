@@ -97,8 +97,11 @@ MainWindow::MainWindow(Store& store, const Clock& clock, const Language& languag
 
 void MainWindow::openPlace(Place place)
 {
+    const bool isAnother = m_stack->currentWidget() != nullptr && m_place != place;
     m_place = place;
     m_stack->setCurrentWidget(page(place));
+    if (isAnother)
+        m_ward.refresh(); // what was entered on the page before shows at once
     const bool ofShift = place == Place::Board || place == Place::Handover;
     const auto at = std::find(openPlaces.begin(), openPlaces.end(), ofShift ? Place::ThisShift : place);
     m_rail->setPlace(static_cast<int>(at - openPlaces.begin()));

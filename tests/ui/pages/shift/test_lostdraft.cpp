@@ -28,7 +28,7 @@ TEST_CASE("This shift names a round whose answers can no longer be read, and it 
     const QString lost = QStringLiteral("can no longer be read; begin it anew.");
     ward.open();
     CHECK(said(ward).contains(lost));
-    CHECK(said(ward).contains(QStringLiteral("Shift round")));
+    CHECK(said(ward).contains(QStringLiteral("Round of the shift")));
 
     ward.press(Qt::Key_2, Qt::AltModifier);
     ward.press(Qt::Key_Return);
