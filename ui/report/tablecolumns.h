@@ -9,7 +9,7 @@ namespace cradlepost {
 struct ColumnWish
 {
     int natural = 0; ///< nothing wraps
-    int least = 0; ///< no word is broken
+    int least = 0; ///< no word and no figure is broken
 };
 
 /// Columns of a table that stand beside each other, by position, and how wide each is, without the gaps.

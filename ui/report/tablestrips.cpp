@@ -144,10 +144,13 @@ ColumnWish wishOf(const Paper& paper, const ChartTable& table, int column)
     const InkText& title
         = paper.ink(literal(table.headers.at(column)), TextRole::Small, TextWeight::SemiBold);
     ColumnWish wish{.natural = title.naturalWidth(), .least = title.widestWord()};
+    const auto at = static_cast<std::size_t>(column);
+    // Qt would break "6.736%" behind its point.
+    const bool isFigure = at < table.numbers.size() && table.numbers[at];
     for (const QStringList& row : table.rows) {
         const InkText& cell = paper.ink(literal(row.value(column)));
         wish.natural = std::max(wish.natural, cell.naturalWidth());
-        wish.least = std::max(wish.least, cell.widestWord());
+        wish.least = std::max(wish.least, isFigure ? cell.naturalWidth() : cell.widestWord());
     }
     return wish;
 }

@@ -77,6 +77,28 @@ TEST_CASE("No row of a long table is parted, and each page has the heading again
     CHECK(next == 201);
 }
 
+TEST_CASE("A figure of a crowded table is never broken")
+{
+    const TempDir folder;
+    ChartTable crowded;
+    for (int columns = 10; columns < 16; ++columns) {
+        CAPTURE(columns);
+        crowded.headers = QStringList(columns, QStringLiteral("Share of the loss"));
+        crowded.numbers.assign(static_cast<std::size_t>(columns), true);
+        crowded.rows.assign(3, QStringList(columns, QStringLiteral("6.736%"))); // Qt breaks it behind its point
+        ReportDocument document = aReport();
+        document.sections = {{QStringLiteral("Crowded"), {ReportTable{QStringLiteral("Shares"), crowded}}}};
+        const QString path = written(document, folder);
+        qsizetype whole = 0;
+        for (int page = 1; page <= pagesOf(path); ++page) {
+            const QString text = pageText(path, page);
+            whole += text.count(QStringLiteral("6.736%"));
+            CHECK_FALSE(text.contains(QRegularExpression(QStringLiteral("\\s736%"))));
+        }
+        CHECK(whole >= 3 * columns);
+    }
+}
+
 TEST_CASE("Charts are vectors and fonts are embedded")
 {
     const TempDir folder;
