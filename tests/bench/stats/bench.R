@@ -26,9 +26,9 @@ measure("clopper-pearson", function(i) binom.test(15 + i %% 40, 148)$conf.int)
 measure("fisher", function(i) fisher.test(matrix(c(40 + i %% 20, 30 - i %% 20, 48, 32), 2), conf.int = FALSE)$p.value)
 measure("garwood", function(i) poisson.test(5 + i %% 50)$conf.int)
 measure("poisson-tail", function(i) c(dpois(20 + i %% 10, 16.1), ppois(20 + i %% 10, 16.1), ppois(20 + i %% 10, 16.1, lower.tail = FALSE), ppois(19 + i %% 10, 16.1, lower.tail = FALSE)))
-# Below twenty times on a quiet machine (18, 15, 14 and 17 were measured): a call to qnbinom or phyper is itself C and
-# costs 2 us, most of it R's own; the engine's are sums of 10 to 40 terms, a division each. The funnel is one vectorised
-# call to C for all 60 units, against 0.6 us a unit for four limits and a test. The direct rate is two gamma quantiles.
+# Near twenty times (15 to 36 were measured, as busy as the machine was): a call to qnbinom or phyper is itself C and
+# costs 2 us, most of it R's own; the engine's are sums of 10 to 40 terms, a division each. The direct rate is two gamma
+# quantiles.
 measure("negbin-quantile", function(i) qnbinom(0.95, size = 4, mu = 16.1 + i %% 5))
 measure("lqas-finite", function(i) c(phyper(9 + i %% 6, 80, 20, 19), phyper(9 + i %% 6, 50, 50, 19, lower.tail = FALSE)))
 measure("digit-preference", function(i) chisq.test(c(62 + i %% 9, 14, 18, 15, 17, 58, 16, 13, 19, 8))$p.value)
