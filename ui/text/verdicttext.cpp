@@ -80,7 +80,8 @@ QString VerdictText::forming(const Checklist& checklist, const Verdict& verdict,
         const ReasonText reasons(m_language);
         parts << tr("%1: %2").arg(reasons.title(*found, item), reasons.why(*found, item));
     }
-    parts << tr("%n item(s) to go", nullptr, static_cast<int>(toGo));
+    if (toGo > 0 || parts.isEmpty())
+        parts << tr("%n item(s) to go", nullptr, static_cast<int>(toGo));
     return parts.join(QStringLiteral("; "));
 }
 

@@ -88,7 +88,7 @@ PutRightPane::PutRightPane(Ward& ward, WalkInHand& hand, QWidget* parent)
     title->setObjectName(QStringLiteral("putRightIntro"));
     auto* changes = new ActionTable;
     changes->setObjectName(QStringLiteral("changesTable"));
-    changes->setHeaders({tr("What is put right"), tr("Recorded"), tr("Now")});
+    changes->setHeaders({tr("What is put right"), tr("Recorded"), tr("Now"), QString()});
     changes->setEmptyText(tr("No answer is different from what was recorded."));
     changes->setRows(changesOf(ward, hand));
     m_reason->setObjectName(QStringLiteral("reasonEdit"));

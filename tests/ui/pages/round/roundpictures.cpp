@@ -92,6 +92,29 @@ void walk(RoundBench& bench, const QDir& folder, const Look& look)
     save(bench, folder, look, "result");
 }
 
+/** What was recorded is put right. */
+void putRight(const QDir& folder, const Look& look)
+{
+    RoundBench bench{QLatin1String(look.language)};
+    const Checklist list = must(bench.store->checklist("shift-readiness", 1));
+    const RecordId id = must(bench.store->saveRound("sorrel-hill",
+        aRound(list).on(std::chrono::year(2026) / 11 / 24).withGap("light").measuring("room-temperature", "26.0").done(),
+        "CD"));
+    bench.ward->refresh();
+    bench.ward->setActor("AB");
+    bench.page->putRight(must(bench.store->round(id)));
+    save(bench, folder, look, "recorded");
+    bench.at("light");
+    press(Qt::Key_Return);
+    bench.at("room-temperature");
+    press(Qt::Key_Delete);
+    type(QStringLiteral("24.0"));
+    press(Qt::Key_Return);
+    press(Qt::Key_Return, Qt::ControlModifier);
+    type(QStringLiteral("the other lamp was looked at"));
+    save(bench, folder, look, "put-right");
+}
+
 }
 
 int main(int argc, char** argv)
@@ -112,6 +135,7 @@ int main(int argc, char** argv)
             Language(code).isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
         RoundBench bench(code);
         walk(bench, QDir(arguments.at(1)), look);
+        putRight(QDir(arguments.at(1)), look);
     }
     return 0;
 }
