@@ -11,6 +11,7 @@
 #include "ui/text/errortext.h"
 #include "ui/theme/fontset.h"
 
+#include <QIcon>
 #include <QMessageBox>
 #include <QTimer>
 #include <spdlog/spdlog.h>
@@ -18,6 +19,14 @@
 namespace cradlepost {
 
 namespace {
+
+QIcon icon()
+{
+    QIcon icon;
+    for (const char* size : {"16", "24", "32", "48", "64", "128", "256"})
+        icon.addFile(QStringLiteral(":/icons/cradlepost-%1.png").arg(QLatin1String(size)));
+    return icon;
+}
 
 int refuse(const Error& error, const QString& path, const QString& language)
 {
@@ -55,8 +64,9 @@ int runWindow(int argc, char** argv, const CommonOptions& options)
     Stage stage(application, **store, clock, settingsFile(), forced, QString::fromStdString(options.unit));
     stage.open();
     const ChangeFeed feed(path.toStdString(), [&stage] { stage.window().ward().refresh(); });
-    // The log's file is opened once the answer is on the screen.
+    // Once the answer is on the screen.
     QTimer::singleShot(0, &application, [&options, &store] {
+        QApplication::setWindowIcon(icon());
         startLog(options.logLevel);
         spdlog::info("window opened on {}", (*store)->path());
     });
