@@ -253,6 +253,7 @@ void ReadinessStrip::paintDays(QPainter& painter, const Grid& grid) const
     const int gridHeight = rowCount() * grid.rowHeight;
     const int textHeight = lineHeight();
     int column = grid.firstColumn;
+    int taken = 0; // by the label before
     for (auto day = static_cast<std::size_t>(grid.firstDay); day < m_data.days.size(); ++day) {
         const QRectF first = cellBox(grid, 0, column);
         const int left = static_cast<int>(first.left());
@@ -260,10 +261,13 @@ void ReadinessStrip::paintDays(QPainter& painter, const Grid& grid) const
         painter.fillRect(QStyle::visualRect(layoutDirection(), rect(), line), theme.roles.line);
         const InkText& text = ink(m_data.days[day].label, TextRole::Small);
         const int textWidth = text.naturalWidth();
-        const QRect label(left + theme.space(Space::Tight), lineTop - textHeight - theme.space(Space::Tight),
-            textWidth + 1, textHeight);
+        // The day that is on may have but one shift yet: its label ends at the edge then.
+        const int start = std::min(left + theme.space(Space::Tight), width() - textWidth - 1);
+        const QRect label(start, lineTop - textHeight - theme.space(Space::Tight), textWidth + 1, textHeight);
         painter.setPen(theme.roles.inkHint);
-        text.draw(painter, QStyle::visualRect(layoutDirection(), rect(), label));
+        if (start >= taken)
+            text.draw(painter, QStyle::visualRect(layoutDirection(), rect(), label));
+        taken = start + textWidth;
         column += m_data.days[day].shifts;
     }
 }
