@@ -6,6 +6,7 @@
 #include "core/store/arrivals.h"
 #include "core/store/failure.h"
 #include "core/store/packing.h"
+#include "core/store/recordkind.h"
 
 #include <algorithm>
 
@@ -57,8 +58,10 @@ public:
 
     std::int64_t run()
     {
-        for (const PackChain& chain : m_reader.manifest().chains)
+        for (const PackChain& chain : m_reader.manifest().chains) {
             need(m_arrivals.addStation(chain.station, chain.key));
+            m_here[&chain] = need(m_arrivals.endOf(chain.station));
+        }
         feed(m_reader,
             {.prepare = [this](PackEntry& entry) { return prepare(entry); },
                 .work = makeReady,
@@ -72,21 +75,31 @@ public:
 private:
     bool prepare(PackEntry& entry)
     {
-        entry.known = need(m_arrivals.sealOf(entry.chain->station, entry.seq));
+        if (entry.seq <= m_here[entry.chain])
+            entry.known = need(m_arrivals.sealOf(entry.chain->station, entry.seq));
         return true;
     }
 
+    /** The first reading has checked this very line, or else the sum at the end does not fit. */
     static void makeReady(PackEntry& entry)
     {
-        auto read = readRecord(entry.line);
+        auto read = readCheckedRecord(entry.line);
         if (!read) {
             entry.fault = read.error();
             return;
         }
-        if (!entry.known)
-            entry.arrival.packedBody = packed(read->record.body);
-        entry.arrival.record = std::move(read->record);
-        entry.arrival.body = std::move(read->body);
+        Arrival& arrival = entry.arrival;
+        arrival.record = std::move(read->record);
+        if (entry.known)
+            return;
+        arrival.packedBody = packed(arrival.record.body);
+        arrival.body = std::move(read->body);
+        if (arrival.record.kind != recordkind::round && arrival.record.kind != recordkind::observation)
+            return;
+        if (auto round = roundFromBody(arrival.body, arrival.record.body)) {
+            arrival.round = std::move(*round);
+            arrival.body = {};
+        }
     }
 
     void use(PackEntry& entry)
@@ -105,6 +118,7 @@ private:
     const PackChecked& m_checked;
     PackReader& m_reader;
     Arrivals& m_arrivals;
+    std::map<const PackChain*, std::int64_t> m_here; ///< seq of its last record here
     std::int64_t m_fresh = 0;
 };
 

@@ -20,6 +20,8 @@ std::string recordLine(const Record& record);
  * ledger. Neither hash nor signature is looked at.
  */
 Result<ReadRecord> readRecord(std::string_view line);
+/** The same of a line that readRecord has passed before: whether the body is canonical is not asked again. */
+Result<ReadRecord> readCheckedRecord(std::string_view line);
 
 /**
  * Whether the record is what its station sealed. One that is `known` here with the same seal was looked at

@@ -81,21 +81,31 @@ void appendArray(std::string& out, const Json::Array& array)
     out += ']';
 }
 
+void appendMember(std::string& out, const JsonMember& member)
+{
+    if (out.back() != '{')
+        out += ',';
+    appendCanonical(out, member.name);
+    out += ':';
+    append(out, member.value);
+}
+
 void appendObject(std::string& out, const Json::Object& object)
 {
-    std::vector<const JsonMember*> members;
-    members.reserve(object.size());
-    for (const JsonMember& member : object)
-        members.push_back(&member);
-    std::sort(members.begin(), members.end(),
-        [](const JsonMember* a, const JsonMember* b) { return sortsBefore(a->name, b->name); });
+    const auto comesBefore = [](const JsonMember& a, const JsonMember& b) { return sortsBefore(a.name, b.name); };
     out += '{';
-    for (std::size_t i = 0; i < members.size(); ++i) {
-        if (i > 0)
-            out += ',';
-        appendCanonical(out, members[i]->name);
-        out += ':';
-        append(out, members[i]->value);
+    if (std::is_sorted(object.begin(), object.end(), comesBefore)) { // as in whatever was canonical before
+        for (const JsonMember& member : object)
+            appendMember(out, member);
+    } else {
+        std::vector<const JsonMember*> members;
+        members.reserve(object.size());
+        for (const JsonMember& member : object)
+            members.push_back(&member);
+        std::sort(members.begin(), members.end(),
+            [&](const JsonMember* a, const JsonMember* b) { return comesBefore(*a, *b); });
+        for (const JsonMember* member : members)
+            appendMember(out, *member);
     }
     out += '}';
 }
@@ -193,8 +203,15 @@ std::size_t sequenceLength(std::string_view text)
 void appendCanonical(std::string& out, std::string_view text)
 {
     static constexpr char hex[] = "0123456789abcdef";
+    const auto isPlain = [](char c) { return static_cast<unsigned char>(c) >= 0x20 && c != '"' && c != '\\'; };
     out += '"';
-    for (const char c : text) {
+    while (!text.empty()) {
+        const auto plain = static_cast<std::size_t>(std::find_if_not(text.begin(), text.end(), isPlain) - text.begin());
+        out += text.substr(0, plain);
+        if (plain == text.size())
+            break;
+        const char c = text[plain];
+        text.remove_prefix(plain + 1);
         switch (c) {
         case '"':
             out += "\\\"";
@@ -218,10 +235,7 @@ void appendCanonical(std::string& out, std::string_view text)
             out += "\\r";
             break;
         default:
-            if (static_cast<unsigned char>(c) < 0x20)
-                out += {'\\', 'u', '0', '0', hex[c >> 4], hex[c & 0xF]};
-            else
-                out += c;
+            out += {'\\', 'u', '0', '0', hex[c >> 4], hex[c & 0xF]};
         }
     }
     out += '"';

@@ -213,6 +213,11 @@ Result<RoundRecord> roundFromBody(const Json& body)
 {
     if (auto sound = checkBody(body); !sound)
         return tl::unexpected(sound.error());
+    return roundFromBody(body, canonicalText(body));
+}
+
+Result<RoundRecord> roundFromBody(const Json& body, std::string_view text)
+{
     if (auto names = checkNames(body); !names)
         return tl::unexpected(names.error());
     RoundRecord round;
@@ -246,7 +251,7 @@ Result<RoundRecord> roundFromBody(const Json& body)
     }
     if (auto whole = checkWhole(round); !whole)
         return tl::unexpected(whole.error());
-    if (canonicalText(toBody(round)) != canonicalText(body))
+    if (canonicalText(toBody(round)) != text)
         return unreadable("a part of a member is not written as this version writes it");
     return round;
 }

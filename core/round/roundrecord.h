@@ -42,5 +42,7 @@ struct RoundRecord
 Json toBody(const RoundRecord& round);
 /** Fails on anything that toBody would not have written; with NewerSchema on a member that is not known here. */
 Result<RoundRecord> roundFromBody(const Json& body);
+/** The same of a body that checkBody has passed already, and whose canonical text is `text`. */
+Result<RoundRecord> roundFromBody(const Json& body, std::string_view text);
 
 }

@@ -11,6 +11,8 @@ class Arrivals
 public:
     virtual ~Arrivals() = default;
     virtual Result<void> addStation(const std::string& station, const PublicKey& key) = 0;
+    /** The seq of its last record here; 0: none. */
+    virtual Result<std::int64_t> endOf(const std::string& station) = 0;
     /** How the record with this place is sealed here; nothing when it is not here. */
     virtual Result<std::optional<RecordSeal>> sealOf(const std::string& station, std::int64_t seq) = 0;
     /**

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/ledger/record.h"
+#include "core/round/roundrecord.h"
 
 #include <optional>
 #include <vector>
@@ -44,6 +45,7 @@ struct Arrival
 {
     Record record;
     Json body; ///< the record's body, read
+    std::optional<RoundRecord> round; ///< what the body says, when it is one of a round and can be read
     std::vector<unsigned char> packedBody; ///< the record's body, packed (core/store/packing.h)
 };
 

@@ -18,26 +18,37 @@ GapCarrier::GapCarrier(Database& ledger, Database& target, ChecklistTable& check
 
 void GapCarrier::take(const std::string& unit, GapStep step)
 {
-    const auto* action = std::get_if<GapAction>(&step.what);
-    if (action != nullptr)
+    if (const auto* action = std::get_if<GapAction>(&step.what); action != nullptr)
         m_gaps.putAction(unit, step.origin, *action);
     if (m_postponed) {
         (*m_postponed)[unit].push_back(std::move(step));
         return;
     }
-    if (m_late && m_late->contains(unit))
-        return;
-    const auto progress = m_gaps.progress(unit);
-    if (progress && step.origin < progress->last) {
-        carryAnew(unit);
+    if (!m_gathered) {
+        UnitGaps gaps(m_gaps, unit);
+        if (takeInto(gaps, unit, step))
+            gaps.write();
+        else
+            carryAnew(unit);
         return;
     }
-    std::int64_t held = progress ? progress->held : 0;
-    if (action == nullptr)
-        held -= takeNext(unit, std::get<RoundFindings>(step.what), held > 0);
-    else if (!takeNext(unit, *action))
+    if (m_gathered->late.contains(unit))
+        return;
+    if (!takeInto(m_gathered->gaps.try_emplace(unit, m_gaps, unit).first->second, unit, step))
+        carryAnew(unit);
+}
+
+bool GapCarrier::takeInto(UnitGaps& gaps, const std::string& unit, const GapStep& step)
+{
+    if (gaps.progress && step.origin < gaps.progress->last)
+        return false;
+    std::int64_t held = gaps.progress ? gaps.progress->held : 0;
+    if (const auto* action = std::get_if<GapAction>(&step.what); action == nullptr)
+        held -= takeNext(gaps, unit, std::get<RoundFindings>(step.what), held > 0);
+    else if (!takeNext(gaps, *action))
         ++held;
-    m_gaps.setProgress(unit, {.last = step.origin, .held = held});
+    gaps.progress = GapProgress{.last = step.origin, .held = held};
+    return true;
 }
 
 void GapCarrier::amend(const std::string& unit, GapStep round)
@@ -51,23 +62,21 @@ void GapCarrier::amend(const std::string& unit, GapStep round)
             step = round;
 }
 
-std::int64_t GapCarrier::takeNext(const std::string& unit, const RoundFindings& round, bool someHeld)
+std::int64_t GapCarrier::takeNext(
+    UnitGaps& gaps, const std::string& unit, const RoundFindings& round, bool someHeld)
 {
     const auto checklist = checklistOf(round);
     if (!checklist)
         return 0;
-    std::map<std::string, Gap> open;
-    for (Gap& gap : m_gaps.open(unit))
-        open.emplace(gap.item, std::move(gap));
     std::int64_t released = 0;
     forEachFinding(
-        unit, *checklist, round, [&](const std::string& item) { return open.contains(item); },
+        unit, *checklist, round, [&](const std::string& item) { return gaps.open(item) != nullptr; },
         [&](const Finding& finding) {
-            if (const auto at = open.find(finding.item); at != open.end()) {
-                if (const auto carried = cradlepost::carry(at->second, at->second.nth, finding))
-                    m_gaps.update(*carried);
-            } else if (auto opened = cradlepost::carry(std::nullopt, m_gaps.count(unit, finding.item), finding)) {
-                m_gaps.insert(someHeld ? withHeld(unit, std::move(*opened), released) : *opened);
+            if (const Gap* open = gaps.open(finding.item)) {
+                if (auto carried = cradlepost::carry(*open, open->nth, finding))
+                    gaps.put(std::move(*carried));
+            } else if (auto opened = cradlepost::carry(std::nullopt, gaps.count(finding.item), finding)) {
+                gaps.put(someHeld ? withHeld(unit, std::move(*opened), released) : std::move(*opened));
             }
         });
     return released;
@@ -83,11 +92,11 @@ Gap GapCarrier::withHeld(const std::string& unit, Gap opened, std::int64_t& rele
     return opened;
 }
 
-bool GapCarrier::takeNext(const std::string& unit, const GapAction& action)
+bool GapCarrier::takeNext(UnitGaps& gaps, const GapAction& action)
 {
-    const auto gap = m_gaps.find(unit, action.item, action.nth);
+    auto gap = gaps.find(action.item, action.nth);
     if (gap)
-        m_gaps.update(withAction(*gap, action));
+        gaps.put(withAction(std::move(*gap), action));
     return gap.has_value();
 }
 
@@ -101,8 +110,9 @@ void GapCarrier::carryAnew(const std::string& unit)
 {
     if (m_postponed)
         return; // it will be
-    if (m_late) {
-        m_late->insert(unit);
+    if (m_gathered) {
+        m_gathered->gaps.erase(unit);
+        m_gathered->late.insert(unit);
         return;
     }
     std::vector<GapStep> steps;
@@ -130,9 +140,11 @@ void GapCarrier::carryPostponed()
 
 void GapCarrier::carryLate()
 {
-    const auto late = std::move(m_late);
-    m_late.reset();
-    for (const std::string& unit : *late)
+    auto gathered = std::move(m_gathered);
+    m_gathered.reset();
+    for (auto& [unit, gaps] : gathered->gaps)
+        gaps.write();
+    for (const std::string& unit : gathered->late)
         carryAnew(unit);
 }
 

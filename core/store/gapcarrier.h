@@ -7,6 +7,7 @@
 #include "core/store/gaptable.h"
 #include "core/store/ledgertable.h"
 #include "core/store/roundtable.h"
+#include "core/store/unitgaps.h"
 
 #include <set>
 #include <variant>
@@ -38,17 +39,29 @@ public:
     /** From now on take() only collects, until carryPostponed(): for a replay of everything. */
     void postpone() { m_postponed.emplace(); }
     void carryPostponed();
-    /** From now on a unit to which something comes late is left alone, until carryLate(). */
-    void gatherLate() { m_late.emplace(); }
+    /**
+     * From now on open gaps are kept in memory, and a unit to which something comes late is left alone, until
+     * carryLate().
+     */
+    void gatherLate() { m_gathered.emplace(); }
     void carryLate();
-    void forgetLate() { m_late.reset(); }
+    void forgetLate() { m_gathered.reset(); }
 
 private:
+    /** What comes to the units meanwhile. */
+    struct Gathered
+    {
+        std::map<std::string, UnitGaps> gaps;
+        std::set<std::string> late; ///< to be carried anew, and not in `gaps`
+    };
+
+    /** Whether it could: what comes late cannot. */
+    bool takeInto(UnitGaps& gaps, const std::string& unit, const GapStep& step);
     /** Carries what waits for gaps that open into them; says how many actions that were. */
-    std::int64_t takeNext(const std::string& unit, const RoundFindings& round, bool someHeld);
+    std::int64_t takeNext(UnitGaps& gaps, const std::string& unit, const RoundFindings& round, bool someHeld);
     Gap withHeld(const std::string& unit, Gap opened, std::int64_t& released);
     /** Whether its gap was there. */
-    bool takeNext(const std::string& unit, const GapAction& action);
+    static bool takeNext(UnitGaps& gaps, const GapAction& action);
     /** nullptr when the document has not come yet, or does not fit. */
     std::shared_ptr<const Checklist> checklistOf(const RoundFindings& round);
     void carry(const std::string& unit, std::vector<GapStep> steps);
@@ -59,7 +72,7 @@ private:
     GapTable m_gaps;
     ChecklistTable& m_checklists;
     std::optional<std::map<std::string, std::vector<GapStep>>> m_postponed;
-    std::optional<std::set<std::string>> m_late;
+    std::optional<Gathered> m_gathered;
 };
 
 }

@@ -20,6 +20,17 @@ bool isOfTheBody(const Error& error)
         || error.code == ErrorCode::AlreadyExists || error.code == ErrorCode::NewerSchema;
 }
 
+/** A record that is at fault itself projects nothing. */
+template <class F> void leaveUnreadable(F&& apply)
+{
+    try {
+        apply();
+    } catch (const Failure& failure) {
+        if (!isOfTheBody(failure.error))
+            throw;
+    }
+}
+
 std::vector<PositionReading> measuredIn(const RoundRecord& round)
 {
     std::vector<PositionReading> readings;
@@ -70,9 +81,13 @@ void Projector::beginReplay()
 void Projector::replay(const Record& record, const Json& body)
 {
     const Origin origin = originOf(record);
-    const auto applied = attempt([&] { applyBody(record, body, origin); });
-    if (!applied && !isOfTheBody(applied.error()))
-        throw Failure{applied.error()};
+    leaveUnreadable([&] { applyBody(record, body, origin); });
+}
+
+void Projector::replay(const Record& record, const RoundRecord& round)
+{
+    const Origin origin = originOf(record);
+    leaveUnreadable([&] { applyRound(record, round, origin); });
 }
 
 void Projector::endReplay()
@@ -113,7 +128,7 @@ Origin Projector::originOf(const Record& record)
             .bind(record.seq)
             .bind(at)
             .run();
-    if (m_replaying)
+    if (m_replaying || m_gathering)
         m_before.emplace(ChainEnd{.id = id, .latest = at});
     return {.at = at, .id = id};
 }
@@ -160,10 +175,26 @@ void Projector::apply(const Record& record, const RoundRecord& round)
     applyRound(record, round, originOf(record));
 }
 
+void Projector::gatherLate()
+{
+    m_gaps.gatherLate();
+    m_before.reset();
+    m_gathering = true;
+}
+
+void Projector::carryLate()
+{
+    m_gaps.carryLate();
+    m_before.reset();
+    m_gathering = false;
+}
+
 void Projector::forget()
 {
     m_checklists.forget();
     m_gaps.forgetLate();
+    m_before.reset();
+    m_gathering = false;
 }
 
 void Projector::applyRound(const Record& record, const RoundRecord& round, const Origin& origin)

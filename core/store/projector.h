@@ -34,13 +34,16 @@ public:
     void beginReplay();
     /** A record whose body cannot be read projects nothing. */
     void replay(const Record& record, const Json& body);
+    /** The same for a round or observation: `round` is what its body says. */
+    void replay(const Record& record, const RoundRecord& round);
     void endReplay();
     /** All three, over the whole ledger. */
     void replayAll();
 
-    // Many rounds of the past at once: gather, apply each, carry. Each unit's gaps are carried anew once.
-    void gatherLate() { m_gaps.gatherLate(); }
-    void carryLate() { m_gaps.carryLate(); }
+    // Many records at once: gather, apply each, carry. Each unit's gaps are read and written once, and carried
+    // anew once when something comes late.
+    void gatherLate();
+    void carryLate();
 
     [[nodiscard]] ChecklistTable& checklists() { return m_checklists; }
     /** Forgets what belongs to a transaction that was taken back. */
@@ -72,7 +75,8 @@ private:
     StockMovementTable m_movements;
     GapCarrier m_gaps;
     bool m_replaying = false;
-    std::optional<ChainEnd> m_before; ///< in a replay: the record before
+    bool m_gathering = false;
+    std::optional<ChainEnd> m_before; ///< in a replay, or while many are gathered: the record before
 };
 
 /** Names of the projections in the database, and how many columns make up their key. */

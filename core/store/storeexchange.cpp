@@ -29,6 +29,10 @@ public:
     {
         return attempt([&] { m_parts.ledger.addStation(station, key); });
     }
+    Result<std::int64_t> endOf(const std::string& station) override
+    {
+        return attempt([&] { return m_parts.ledger.tip(station).seq; });
+    }
     Result<std::optional<RecordSeal>> sealOf(const std::string& station, std::int64_t seq) override
     {
         return attempt([&] { return m_parts.ledger.sealOf({.station = station, .seq = seq}); });
@@ -37,7 +41,10 @@ public:
     {
         return attempt([&] {
             m_parts.ledger.insert(arrival.record, arrival.packedBody);
-            m_parts.projector.replay(arrival.record, arrival.body);
+            if (arrival.round)
+                m_parts.projector.replay(arrival.record, *arrival.round);
+            else
+                m_parts.projector.replay(arrival.record, arrival.body);
         });
     }
     Result<void> trust(const TrustedStation& trusted) override
