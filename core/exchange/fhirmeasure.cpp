@@ -36,7 +36,24 @@ struct ValueGroup
 constexpr ValueGroup valueGroups[]
     = {{"mean-index", "rounds-done", "1"}, {"median-hours-to-restore", "gaps-opened", "h"}};
 
-Json population(const char* code) { return codeable(coding(populations, code)); }
+/** A code of the specification with its own words (from memory). */
+struct StandardCode
+{
+    const char* code;
+    const char* display;
+};
+constexpr StandardCode populationCodes[]
+    = {{"initial-population", "Initial Population"}, {"denominator", "Denominator"},
+        {"numerator", "Numerator"}, {"measure-population", "Measure Population"}};
+constexpr StandardCode proportion{"proportion", "Proportion"};
+constexpr StandardCode continuousVariable{"continuous-variable", "Continuous Variable"};
+
+Json population(const char* code)
+{
+    const auto known = std::find_if(std::begin(populationCodes), std::end(populationCodes),
+        [&](const StandardCode& one) { return std::string_view(one.code) == code; });
+    return codeable(coding(populations, code, known->display));
+}
 
 /** A population of a Measure needs an expression of a bound language: ours is a name in CQL, quoted. */
 Json defined(const char* code, const char* counted)
@@ -46,16 +63,28 @@ Json defined(const char* code, const char* counted)
             Json::Object{{"language", "text/cql"}, {"expression", '"' + std::string(counted) + '"'}}}};
 }
 
-Resource measure(const char* id, const char* name, const char* scoring, Json::Array groups)
+Resource measure(const char* id, const char* name, const StandardCode& scoring, Json::Array groups)
 {
     return {.type = "Measure",
         .id = id,
         .members = {{"url", urlOf("Measure", id)}, {"version", measureVersion}, {"name", name},
-            {"status", "active"}, {"subjectCodeableConcept", codeable(coding(resourceTypes, "Location"))},
-            {"scoring", codeable(coding(scorings, scoring))}, {"group", std::move(groups)}}};
+            {"status", "active"}, {"subjectCodeableConcept", codeable(coding(resourceTypes, "Location", "Location"))},
+            {"scoring", codeable(coding(scorings, scoring.code, scoring.display))}, {"group", std::move(groups)}}};
 }
 
-Json increase() { return codeable(coding(improvements, "increase")); }
+Json increase()
+{
+    return codeable(coding(improvements, "increase", "Increased score indicates improvement"));
+}
+
+/** As the latest checklist that has it says it. */
+std::string labelOf(const UnitHistory& history, const std::string& item)
+{
+    for (auto list = history.lists.rbegin(); list != history.lists.rend(); ++list)
+        if (const auto at = list->checklist->position(item))
+            return list->checklist->item(*at).label.in("en");
+    return {};
+}
 
 Json counted(const char* code, std::int64_t count)
 {
@@ -95,13 +124,15 @@ std::vector<stats::Tally> seenMet(const UnitHistory& history, const MonthReview&
     return seen;
 }
 
-Json itemStrata(const MonthReview& review, const std::vector<stats::Tally>& seen)
+Json itemStrata(
+    const UnitHistory& history, const MonthReview& review, const std::vector<stats::Tally>& seen)
 {
     Json::Array strata;
     for (std::size_t i = 0; i < seen.size(); ++i) {
         if (seen[i].n == 0)
             continue;
-        Json::Object stratum{{"value", codeable(ownCoding("item", review.items[i].id))}};
+        const std::string& item = review.items[i].id;
+        Json::Object stratum{{"value", codeable(ownCoding("item", item, labelOf(history, item)))}};
         addTally(stratum, seen[i]);
         strata.emplace_back(std::move(stratum));
     }
@@ -124,7 +155,7 @@ Json::Array shareReport(const UnitHistory& history, const MonthReview& review)
         Json::Object group{{"code", codeable(ownCoding("figure", shareGroups[i].code))}};
         addTally(group, tallies[i]);
         if (i + 1 == std::size(shareGroups) && allSeen.n > 0)
-            group.push_back({"stratifier", itemStrata(review, seen)});
+            group.push_back({"stratifier", itemStrata(history, review, seen)});
         groups.emplace_back(std::move(group));
     }
     return groups;
@@ -186,8 +217,8 @@ std::vector<Resource> measures()
             {"population",
                 Json::Array{defined("initial-population", one.population),
                     defined("measure-population", one.population)}}});
-    std::vector<Resource> all{measure(sharesId, "MonthShares", "proportion", std::move(shares)),
-        measure(valuesId, "MonthValues", "continuous-variable", std::move(values))};
+    std::vector<Resource> all{measure(sharesId, "MonthShares", proportion, std::move(shares)),
+        measure(valuesId, "MonthValues", continuousVariable, std::move(values))};
     all.front().members.push_back({"improvementNotation", increase()});
     return all;
 }

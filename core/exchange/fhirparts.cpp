@@ -3,22 +3,48 @@
 
 #include "core/exchange/tablecell.h"
 
+#include <algorithm>
 #include <array>
 
 namespace cradlepost::fhir {
 
 namespace {
 constexpr char ucum[] = "http://unitsofmeasure.org";
+
+/** "does-not-apply" is "Does not apply"; a few codes are too short for that. */
+std::string wordsOf(const std::string& code)
+{
+    static constexpr std::array<std::pair<std::string_view, std::string_view>, 3> others{
+        {{"shift", "Round of the shift"}, {"pre-birth", "Check before a birth"},
+            {"after-use", "Check after use"}}};
+    for (const auto& [other, words] : others) {
+        if (other == code)
+            return std::string(words);
+    }
+    std::string words = code;
+    std::replace(words.begin(), words.end(), '-', ' ');
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
 }
 
-Json coding(const std::string& system, const std::string& code)
+Json coding(const std::string& system, const std::string& code, const std::string& display)
 {
-    return Json::Object{{"code", code}, {"system", system}};
+    Json::Object out{{"code", code}, {"system", system}};
+    if (!display.empty())
+        out.push_back({"display", display});
+    return out;
 }
 
 Json ownCoding(const std::string& vocabulary, const std::string& code)
 {
-    return coding(urlOf("CodeSystem", vocabulary), code);
+    return ownCoding(vocabulary, code, wordsOf(code));
+}
+
+Json ownCoding(const std::string& vocabulary, const std::string& code, const std::string& display)
+{
+    return coding(urlOf("CodeSystem", vocabulary), code, display);
 }
 
 Json codeable(Json coding) { return Json::Object{{"coding", Json::Array{std::move(coding)}}}; }

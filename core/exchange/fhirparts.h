@@ -17,9 +17,12 @@ inline constexpr char scorings[] = "http://terminology.hl7.org/CodeSystem/measur
 inline constexpr char improvements[] = "http://terminology.hl7.org/CodeSystem/measure-improvement-notation";
 inline constexpr char resourceTypes[] = "http://hl7.org/fhir/resource-types";
 
-Json coding(const std::string& system, const std::string& code);
-/** A code of our own: `vocabulary` is "outcome", "reason", "severity" and so on. */
+/** `display`: the code in words, as its system has them; empty: it has none. */
+Json coding(const std::string& system, const std::string& code, const std::string& display);
+/** A code of our own, in its own words: `vocabulary` is "outcome", "reason", "severity" and so on. */
 Json ownCoding(const std::string& vocabulary, const std::string& code);
+/** The same for what a document names: an item, a set of limits, a size. */
+Json ownCoding(const std::string& vocabulary, const std::string& code, const std::string& display);
 /** One coding as a CodeableConcept. */
 Json codeable(Json coding);
 /** "Location/sorrel-hill", within the bundle. */

@@ -40,12 +40,20 @@ Json group(const std::string& link, Json::Array items, bool repeats = false)
     return out;
 }
 
-Json choice(const std::string& link, const std::string& vocabulary, const std::vector<std::string>& codes)
+Json choice(const std::string& link, const std::vector<Json>& codings)
 {
     Json::Array options;
-    for (const std::string& code : codes)
-        options.emplace_back(Json::Object{{"valueCoding", ownCoding(vocabulary, code)}});
+    for (const Json& coding : codings)
+        options.emplace_back(Json::Object{{"valueCoding", coding}});
     return Json::Object{{"linkId", link}, {"type", "choice"}, {"answerOption", std::move(options)}};
+}
+
+Json choice(const std::string& link, const std::string& vocabulary, const std::vector<std::string>& codes)
+{
+    std::vector<Json> codings;
+    for (const std::string& code : codes)
+        codings.push_back(ownCoding(vocabulary, code));
+    return choice(link, codings);
 }
 
 Json amount(const std::string& link, const std::string& unit)
@@ -54,16 +62,17 @@ Json amount(const std::string& link, const std::string& unit)
     if (const std::string code = ucumCode(unit); !code.empty())
         out.push_back({"extension",
             Json::Array{Json::Object{
-                {"url", unitOfQuestion}, {"valueCoding", coding("http://unitsofmeasure.org", code)}}}});
+                {"url", unitOfQuestion}, {"valueCoding", coding("http://unitsofmeasure.org", code, unit)}}}});
     return out;
 }
 
-template <class T> std::vector<std::string> idsOf(const std::vector<T>& all)
+/** What a document offers: sets of limits, sizes. */
+template <class T> std::vector<Json> codingsOf(const std::string& vocabulary, const std::vector<T>& all)
 {
-    std::vector<std::string> ids;
+    std::vector<Json> codings;
     for (const T& one : all)
-        ids.push_back(one.id);
-    return ids;
+        codings.push_back(ownCoding(vocabulary, one.id, one.name.in("en")));
+    return codings;
 }
 
 Json worded(const std::string& link, const char* type, const Wording& wording)
@@ -85,7 +94,7 @@ struct Asked
     void operator()(const MeasureRule& rule) const
     {
         items.push_back(amount(link("value"), rule.unit));
-        items.push_back(choice(link("limits"), "limit-set", idsOf(rule.limits)));
+        items.push_back(choice(link("limits"), codingsOf("limit-set", rule.limits)));
     }
     void operator()(const SinceRule&) const { items.push_back(question(link("since"), "dateTime")); }
     void operator()(const StepsRule& rule) const
@@ -110,7 +119,7 @@ struct Asked
     {
         const std::string unit = rule.sizes.empty() ? std::string() : rule.sizes.front().unit;
         items.push_back(amount(link("gauge"), unit));
-        items.push_back(choice(link("size"), "cylinder-size", idsOf(rule.sizes)));
+        items.push_back(choice(link("size"), codingsOf("cylinder-size", rule.sizes)));
         items.push_back(amount(link("flow"), "L/min"));
     }
 };
@@ -130,7 +139,9 @@ Json itemGroup(const Item& item)
         choice(item.id + "/reason", "reason", reasonCodes())};
     std::visit(Asked{item.id, asked}, item.rule);
     Json::Object out{{"linkId", item.id}, {"type", "group"},
-        {"code", Json::Array{ownCoding("item", item.id), ownCoding("severity", codeName(item.severity))}}};
+        {"code",
+            Json::Array{ownCoding("item", item.id, item.label.in("en")),
+                ownCoding("severity", codeName(item.severity))}}};
     addWording(out, "text", item.label);
     out.push_back({"item", std::move(asked)});
     return out;

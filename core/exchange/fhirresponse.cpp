@@ -41,8 +41,10 @@ struct Answers
     {
         const auto& rule = std::get<MeasureRule>(item.rule);
         add("value", "valueQuantity", quantity(a.value.toDouble(), rule.unit));
-        if (!rule.limits.empty())
-            add("limits", "valueCoding", ownCoding("limit-set", limitsFor(item, rule, limits).id));
+        if (!rule.limits.empty()) {
+            const LimitSet& set = limitsFor(item, rule, limits);
+            add("limits", "valueCoding", ownCoding("limit-set", set.id, set.name.in("en")));
+        }
     }
     void operator()(const RunningSince& a) const { add("since", "valueDateTime", toIso(a.since)); }
     void operator()(const StepsDone& a) const
@@ -77,9 +79,10 @@ struct Answers
         const auto& rule = std::get<CylinderRule>(item.rule);
         const auto size = std::find_if(
             rule.sizes.begin(), rule.sizes.end(), [&](const CylinderSize& one) { return one.id == a.size; });
-        add("gauge", "valueQuantity",
-            quantity(a.gauge.toDouble(), size == rule.sizes.end() ? std::string() : size->unit));
-        add("size", "valueCoding", ownCoding("cylinder-size", a.size));
+        if (size == rule.sizes.end())
+            return; // checkAnswer has refused it
+        add("gauge", "valueQuantity", quantity(a.gauge.toDouble(), size->unit));
+        add("size", "valueCoding", ownCoding("cylinder-size", a.size, size->name.in("en")));
         add("flow", "valueQuantity", quantity(a.flow.toDouble(), "L/min"));
     }
 };

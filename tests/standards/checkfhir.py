@@ -107,6 +107,17 @@ def references(value):
             yield from references(one)
 
 
+def codings(value):
+    if isinstance(value, dict):
+        if "system" in value and "code" in value and "value" not in value:
+            yield value
+        for one in value.values():
+            yield from codings(one)
+    elif isinstance(value, list):
+        for one in value:
+            yield from codings(one)
+
+
 def bundle_faults(checker, bundle):
     resources = [e["resource"] for e in bundle["entry"]]
     shell = dict(bundle, entry=[dict(e, resource=None) for e in bundle["entry"]])
@@ -122,6 +133,11 @@ def bundle_faults(checker, bundle):
         names[name] = resource
         if resource["resourceType"] in ("Questionnaire", "Measure"):
             names[resource["url"] + "|" + resource["version"]] = resource
+    words = {}
+    for coding in codings(bundle):
+        display = coding.get("display", "")
+        if not display or display != words.setdefault((coding["system"], coding["code"]), display):
+            yield f"code {coding['code']} of {coding['system']} is not in the same words everywhere: '{display}'"
     if "Patient" in json.dumps(bundle) or "Practitioner" in json.dumps(bundle):
         yield "somebody is named"
     for resource in resources:
