@@ -576,6 +576,13 @@
             <numerusform>%n days</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Delivered every %n day(s).</source>
+        <translation>
+            <numerusform>Delivered every %n day.</numerusform>
+            <numerusform>Delivered every %n days.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TimeText</name>

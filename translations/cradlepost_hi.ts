@@ -3088,8 +3088,8 @@
     <message numerus="yes">
         <source>%n shift(s)</source>
         <translation>
-            <numerusform>%n शिफ़्ट</numerusform>
-            <numerusform>%n शिफ़्ट</numerusform>
+            <numerusform>%n शिफ्ट</numerusform>
+            <numerusform>%n शिफ्ट</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3133,15 +3133,11 @@
     </message>
     <message>
         <source>Lasts about %1 shifts, %2 months.</source>
-        <translation>लगभग %1 शिफ़्ट, %2 महीने चलेगा।</translation>
+        <translation>लगभग %1 शिफ्ट, %2 महीने चलेगा।</translation>
     </message>
     <message>
         <source>Used: %1 a day.</source>
         <translation>खपत: दिन में %1।</translation>
-    </message>
-    <message>
-        <source>To have enough 19 times in 20, order when %1 are left.</source>
-        <translation>20 में 19 बार पूरा पड़े, इसके लिए %1 बचने पर मँगाएँ।</translation>
     </message>
     <message>
         <source>At this use %1 will expire unused.</source>
@@ -3210,6 +3206,25 @@
     <message>
         <source>not known</source>
         <translation>पता नहीं</translation>
+    </message>
+    <message>
+        <source>Read %1: %2 %3, about %4 min at %5 L/min; %6 min are wanted.</source>
+        <translation>%1 पढ़ा: %2 %3, %5 L/min पर लगभग %4 मिनट; %6 मिनट चाहिए।</translation>
+    </message>
+    <message>
+        <source>At this flow, change it at %1 %2.</source>
+        <translation>इस बहाव पर %1 %2 रहते बदलें।</translation>
+    </message>
+    <message>
+        <source>To have enough in %1 of 100 cases, order when %2 are left.</source>
+        <translation>100 में से %1 बार पूरा पड़े, इसके लिए %2 बचने पर मँगाएँ।</translation>
+    </message>
+    <message numerus="yes">
+        <source>Delivered every %n day(s).</source>
+        <translation>
+            <numerusform>हर %n दिन में आता है।</numerusform>
+            <numerusform>हर %n दिन में आता है।</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4724,6 +4739,14 @@
         <source>First choose who is in charge, at the top.</source>
         <translation>पहले ऊपर प्रभारी चुनें।</translation>
     </message>
+    <message>
+        <source>Type the time of day: 16:30 or 1630.</source>
+        <translation>समय लिखें: 16:30 या 1630।</translation>
+    </message>
+    <message>
+        <source>“%1” is no time of day. Type it as 16:30 or 1630.</source>
+        <translation>“%1” समय नहीं है। ऐसे लिखें: 16:30 या 1630।</translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::ChartCanvas</name>
@@ -5043,6 +5066,46 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::EscalationSheet</name>
+    <message>
+        <source>Who hears of a gap that lasts</source>
+        <translation>बाक़ी रही कमी किसे बताई जाए</translation>
+    </message>
+    <message>
+        <source>In percent of the time from when a gap is found to when it is due; 100 is when it is due.</source>
+        <translation>कमी मिलने से उसके समय तक का प्रतिशत; 100 यानी जब समय पूरा हो।</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>कभी नहीं</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <comment>behind a number</comment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>दर्ज करें</translation>
+    </message>
+    <message>
+        <source>Each has to hear later than the one before.</source>
+        <translation>हर एक को पहले वाले के बाद बताया जाए।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>दर्ज हुआ।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::FindingsList</name>
     <message>
         <source>What was found</source>
@@ -5120,6 +5183,10 @@
     <message>
         <source>Kept.</source>
         <translation>दर्ज हुआ।</translation>
+    </message>
+    <message>
+        <source>Which fridge</source>
+        <translation>कौन सा फ़्रिज</translation>
     </message>
 </context>
 <context>
@@ -5341,6 +5408,10 @@
     <message>
         <source>Saved.</source>
         <translation>सहेजा।</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>प्रिंटर को भेजा।</translation>
     </message>
 </context>
 <context>
@@ -5650,6 +5721,18 @@
         <source>Kept.</source>
         <translation>दर्ज हुआ।</translation>
     </message>
+    <message>
+        <source>What of the round looks at it</source>
+        <translation>राउंड में इसे कौन सी जाँच देखती है</translation>
+    </message>
+    <message>
+        <source>Days between calibrations, if planned</source>
+        <translation>दो कैलिब्रेशन के बीच दिन, अगर तय हों</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>कोई नहीं</translation>
+    </message>
 </context>
 <context>
     <name>cradlepost::NoticeBar</name>
@@ -5878,7 +5961,7 @@
     </message>
     <message>
         <source>Shift</source>
-        <translation>शिफ़्ट</translation>
+        <translation>शिफ्ट</translation>
     </message>
     <message>
         <source>What was recorded stays; the correction stands beside it with its reason.</source>
@@ -5886,7 +5969,7 @@
     </message>
     <message>
         <source>No round was recorded in this shift.</source>
-        <translation>इस शिफ़्ट में कोई राउंड दर्ज नहीं हुआ।</translation>
+        <translation>इस शिफ्ट में कोई राउंड दर्ज नहीं हुआ।</translation>
     </message>
     <message>
         <source>Walked by %1, finished %2: %3.</source>
@@ -6087,6 +6170,105 @@
     </message>
 </context>
 <context>
+    <name>cradlepost::ShelfForm</name>
+    <message>
+        <source>Has a last day of use</source>
+        <translation>उपयोग का आख़िरी दिन होता है</translation>
+    </message>
+    <message>
+        <source>Harmed by frost</source>
+        <translation>जमने से ख़राब होता है</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>अब नहीं रखते</translation>
+    </message>
+    <message>
+        <source>What the ward calls it</source>
+        <translation>वार्ड इसे क्या कहता है</translation>
+    </message>
+    <message>
+        <source>Fill up to, pieces</source>
+        <translation>कितने नग तक भरें</translation>
+    </message>
+    <message>
+        <source>Order when it falls to</source>
+        <translation>कितने बचने पर मँगाएँ</translation>
+    </message>
+    <message>
+        <source>Never under</source>
+        <translation>इससे कम कभी नहीं</translation>
+    </message>
+    <message>
+        <source>Pieces in a pack of the store</source>
+        <translation>स्टोर के एक पैक में नग</translation>
+    </message>
+    <message>
+        <source>Days between deliveries</source>
+        <translation>दो बार आने के बीच दिन</translation>
+    </message>
+    <message>
+        <source>as it came so far</source>
+        <translation>जैसे अब तक आया</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके नाम के अक्षर</translation>
+    </message>
+    <message>
+        <source>as usual, in 95 of 100</source>
+        <translation>जैसा आम है, 100 में 95 बार</translation>
+    </message>
+    <message>
+        <source>in %1 of 100</source>
+        <translation>100 में %1 बार</translation>
+    </message>
+    <message>
+        <source>Enough until the delivery</source>
+        <translation>अगली बार आने तक पूरा पड़े</translation>
+    </message>
+    <message>
+        <source>Kept in</source>
+        <translation>कहाँ रखा है</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>दर्ज करें</translation>
+    </message>
+    <message>
+        <source>Put it aside</source>
+        <translation>हटाएँ</translation>
+    </message>
+    <message>
+        <source>Change this shelf</source>
+        <translation>यह शेल्फ़ बदलें</translation>
+    </message>
+    <message>
+        <source>A new shelf</source>
+        <translation>नया शेल्फ़</translation>
+    </message>
+    <message>
+        <source>no fridge</source>
+        <translation>फ़्रिज में नहीं</translation>
+    </message>
+    <message>
+        <source>Say what the ward calls it.</source>
+        <translation>बताएँ वार्ड इसे क्या कहता है।</translation>
+    </message>
+    <message>
+        <source>There is a shelf of that name already: change that one.</source>
+        <translation>इस नाम का शेल्फ़ पहले से है: उसे बदलें।</translation>
+    </message>
+    <message>
+        <source>Each level is at most the one above it: never under, order, fill up.</source>
+        <translation>हर स्तर अपने से ऊपर वाले से अधिक न हो: कम से कम, मँगाने का, भरने का।</translation>
+    </message>
+    <message>
+        <source>Say who you are: your initials.</source>
+        <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+</context>
+<context>
     <name>cradlepost::ShelvesPane</name>
     <message>
         <source>Keep what the checklist counts</source>
@@ -6139,6 +6321,14 @@
     <message>
         <source>Seen</source>
         <translation>देखा</translation>
+    </message>
+    <message>
+        <source>Change this shelf</source>
+        <translation>यह शेल्फ़ बदलें</translation>
+    </message>
+    <message>
+        <source>A new shelf</source>
+        <translation>नया शेल्फ़</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/devicerows.h"
 
+#include "core/round/judge.h"
+#include "core/supply/cylinder.h"
+
 #include <algorithm>
 
 namespace cradlepost {
@@ -50,6 +53,33 @@ std::optional<Excursion> lastOf(const std::vector<Excursion>& excursions)
     return excursions.empty() ? std::nullopt : std::optional(excursions.back());
 }
 
+}
+
+std::optional<CylinderStand> cylinderOf(const Equipment& device, const SeenAnswers& seen)
+{
+    for (const std::string& id : device.serves) {
+        const auto at = seen.checklist.position(id);
+        if (!at || *at >= seen.answers.size())
+            continue;
+        const auto* rule = std::get_if<CylinderRule>(&seen.checklist.item(*at).rule);
+        const auto* read = std::get_if<CylinderRead>(&seen.answers[*at]);
+        if (rule == nullptr || read == nullptr)
+            continue;
+        const auto size = std::find_if(rule->sizes.begin(), rule->sizes.end(),
+            [&](const CylinderSize& one) { return one.id == read->size; });
+        const auto lowest = size == rule->sizes.end() ? Result<Decimal>(Decimal{})
+                                                      : lowestGauge(*size, rule->minutes, read->flow);
+        if (size == rule->sizes.end() || !lowest)
+            continue;
+        return CylinderStand{.gauge = read->gauge,
+            .pressure = size->unit,
+            .flow = read->flow,
+            .minutes = cylinderMinutes(*size, read->gauge, read->flow),
+            .wanted = rule->minutes,
+            .changeAt = upToMark(*lowest, {.thousandths = 1000}),
+            .at = seen.at[*at]};
+    }
+    return std::nullopt;
 }
 
 std::vector<DeviceRow> deviceRows(const EquipmentRegister& known, const ShiftView& shift,

@@ -16,8 +16,9 @@ std::int64_t wholePacks(std::int64_t pieces, std::int64_t pack) { return (pieces
 
 }
 
-/** The usual number of days between two receipts, counted on from the last one. */
-Date ShelfReader::nextDelivery(std::span<const Recorded<StockMovement>> movements) const
+/** The days that the item gives, else the usual number between two receipts, counted on from the last one. */
+Date ShelfReader::nextDelivery(
+    const StockItem& item, std::span<const Recorded<StockMovement>> movements) const
 {
     std::vector<Date> came;
     for (const auto& one : movements) {
@@ -27,8 +28,8 @@ Date ShelfReader::nextDelivery(std::span<const Recorded<StockMovement>> movement
         if (came.empty() || came.back() != day)
             came.push_back(day);
     }
-    int every = m_rules.deliveryEvery;
-    if (came.size() >= 3) {
+    int every = item.deliveryDays > 0 ? item.deliveryDays : m_rules.deliveryEvery;
+    if (item.deliveryDays == 0 && came.size() >= 3) {
         std::vector<int> apart;
         for (std::size_t i = 1; i < came.size(); ++i)
             apart.push_back(daysBetween(came[i - 1], came[i]));
@@ -45,7 +46,8 @@ ShelfRow ShelfReader::shelf(const StockItem& item, std::span<const Recorded<Stoc
 {
     ItemDays days = daysOfItem(movements, m_zone, addDays(m_today, -m_rules.lookBack), addDays(m_today, -1));
     ShelfRow row{.item = item, .book = std::move(days.book)};
-    row.nextDelivery = nextDelivery(movements);
+    row.nextDelivery = nextDelivery(item, movements);
+    row.service = item.service == Decimal{0} ? m_rules.service : item.service.toDouble();
     row.usable = row.book.usableOn(m_today);
     row.status = statusOf(item.levels, row.usable);
     row.expiring = expiringFrom(row.book, m_today);
@@ -70,7 +72,7 @@ void ShelfReader::foresee(ShelfRow& row, const PeriodUse& use) const
     if (const auto demand = birthDemand(use.used)) {
         if (const auto outlook = untilDelivery(row.usable, onePiece, *demand, periods))
             row.lasts = outlook->lasts;
-        if (const auto advice = orderAdvice(byPiece, row.usable, 0, *demand, periods, m_rules.service)) {
+        if (const auto advice = orderAdvice(byPiece, row.usable, 0, *demand, periods, row.service)) {
             row.order = advice->order;
             row.reorderAt = advice->reorderAt;
         }

@@ -25,7 +25,8 @@ public:
         const StockItem& item, std::span<const Recorded<StockMovement>> movements) const;
 
 private:
-    [[nodiscard]] Date nextDelivery(std::span<const Recorded<StockMovement>> movements) const;
+    [[nodiscard]] Date nextDelivery(
+        const StockItem& item, std::span<const Recorded<StockMovement>> movements) const;
     void foresee(ShelfRow& row, const PeriodUse& use) const;
 
     const StoresRules& m_rules;

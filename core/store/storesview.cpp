@@ -74,10 +74,32 @@ private:
         const auto rounds = need(m_store.rounds(
             m_unit, slotOf(tested, 0), slotOf(addDays(m_view.today, 1), 0)));
         m_view.devices = deviceRows(known, m_shift, rounds, m_now, m_rules);
+        readCylinders(rounds);
         const Date read = addDays(m_view.today, -m_rules.fridgeDays);
         m_view.fridges
             = fridgeRows(known, need(m_store.fridgeReadings(m_unit, m_zone.toInstant({.date = read}))),
                 m_movements, m_items, m_zone, m_now, m_rules);
+    }
+
+    /** From this shift when its round is done, else from the last round before. */
+    void readCylinders(const std::vector<RoundRow>& rounds)
+    {
+        const Checklist& checklist = m_shift.adopted.checklist;
+        SeenAnswers seen{.checklist = checklist, .answers = {}, .at = {}};
+        if (m_shift.standing) {
+            seen.answers = m_shift.standing->answers;
+            seen.at = m_shift.standing->seenAt;
+        } else if (const auto last = std::find_if(rounds.rbegin(), rounds.rend(),
+                       [&](const RoundRow& row) {
+                           return row.kind == RoundKind::Shift && row.checklist == checklist.id
+                               && row.version == checklist.version;
+                       });
+                   last != rounds.rend()) {
+            seen.answers = need(m_store.round(last->id)).round.answers;
+            seen.at.assign(seen.answers.size(), last->finished);
+        }
+        for (DeviceRow& row : m_view.devices)
+            row.cylinder = cylinderOf(row.device, seen);
     }
 
     void readKitsAndCounts(std::size_t at)

@@ -36,7 +36,8 @@ struct ShelfRow
     std::optional<double> perDay; ///< pieces, over the days that did not end empty; none without any day
     std::optional<Cover> cover; ///< none while nothing is used
     std::optional<double> lasts; ///< chance that it is enough until the next delivery
-    std::int64_t reorderAt = 0; ///< pieces: order when it falls to this, at the site's service; 0: not known
+    double service = 0.95; ///< chance to have enough until the delivery that the order aims at
+    std::int64_t reorderAt = 0; ///< pieces: order when it falls to this, at that service; 0: not known
     std::int64_t order = 0; ///< pieces to order now, whole packs; 0: nothing
     RunDown runDown; ///< at perDay
 };
@@ -56,6 +57,18 @@ struct FunctionTests
     bool operator==(const FunctionTests&) const = default;
 };
 
+/** A cylinder as a round read it last. */
+struct CylinderStand
+{
+    Decimal gauge;
+    std::string pressure; ///< unit of the gauge
+    Decimal flow; ///< L/min
+    std::int64_t minutes = 0; ///< at that flow down to the safe residual: an estimate
+    std::chrono::minutes wanted{0};
+    Decimal changeAt; ///< whole units of the gauge at which it still gives what is wanted
+    Instant at; ///< when it was read
+};
+
 struct DeviceRow
 {
     Equipment device;
@@ -65,6 +78,7 @@ struct DeviceRow
     std::optional<Dated<InstrumentCheck>> check; ///< of a scale or thermometer, the last one
     FunctionTests tests; ///< over testDays
     DeviceAvailability up; ///< over upDays
+    std::optional<CylinderStand> cylinder; ///< of a device that serves a cylinder's item
     std::optional<std::string> spare; ///< id of what can step in; asked for what is in use or out
 };
 

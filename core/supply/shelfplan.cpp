@@ -23,6 +23,37 @@ std::string shortened(std::string name)
     return name;
 }
 
+const Wording* wordingOf(const Checklist& checklist, const std::string& id)
+{
+    for (const Section& section : checklist.sections) {
+        for (const Item& item : section.items) {
+            if (item.id == id && item.kind() == ItemKind::Count)
+                return &item.label;
+            const auto* kit = std::get_if<KitRule>(&item.rule);
+            if (kit == nullptr)
+                continue;
+            for (const KitPart& part : kit->parts)
+                if (part.id == id)
+                    return &part.label;
+        }
+    }
+    return nullptr;
+}
+
+constexpr std::size_t longestId = 40;
+
+/** FNV-1a of 64 bits (Fowler, Noll, Vo; from memory): not secret, only the same everywhere. */
+std::string digestOf(const std::string& name)
+{
+    std::uint64_t digest = 14695981039346656037U;
+    for (const char c : name)
+        digest = (digest ^ static_cast<unsigned char>(c)) * 1099511628211U;
+    std::string id = "shelf-";
+    for (int shift = 60; shift >= 0; shift -= 4)
+        id += "0123456789abcdef"[(digest >> shift) & 0xFU];
+    return id;
+}
+
 }
 
 std::vector<StockItem> shelvesOf(const Checklist& checklist, const std::string& language, Instant at)
@@ -49,6 +80,35 @@ std::vector<StockItem> shelvesOf(const Checklist& checklist, const std::string& 
                 add(part.id, part.label, kit->par * part.perKit, false, item.id);
     }
     return shelves;
+}
+
+std::string shelfIdFor(const std::string& name)
+{
+    std::string id;
+    for (const char c : name) {
+        const bool capital = 'A' <= c && c <= 'Z';
+        if (static_cast<unsigned char>(c) >= 0x80U)
+            return digestOf(name);
+        if (capital || ('a' <= c && c <= 'z') || ('0' <= c && c <= '9'))
+            id += static_cast<char>(capital ? c - 'A' + 'a' : c);
+        else if (!id.empty() && id.back() != '-')
+            id += '-';
+    }
+    id.resize(std::min(id.size(), longestId));
+    while (!id.empty() && id.back() == '-')
+        id.pop_back();
+    return id.empty() ? "shelf" : id;
+}
+
+std::string shelfName(
+    const std::string& id, const std::string& name, const Checklist& checklist, const std::string& language)
+{
+    const Wording* wording = wordingOf(checklist, id);
+    if (wording == nullptr)
+        return name;
+    const bool fromChecklist = std::any_of(wording->texts().begin(), wording->texts().end(),
+        [&](const auto& text) { return shortened(text.second) == name; });
+    return fromChecklist ? wording->in(language) : name;
 }
 
 }

@@ -14,4 +14,17 @@ namespace cradlepost {
  */
 std::vector<StockItem> shelvesOf(const Checklist& checklist, const std::string& language, Instant at);
 
+/**
+ * The id of a shelf that no checklist names, from its name: the same in every unit that calls it the same, so
+ * that stock can move between them. Letters and digits of a name in plain Latin, else a digest of it.
+ */
+std::string shelfIdFor(const std::string& name);
+
+/**
+ * What the shelf is called in `language`: the wording of the checklist's count or part of a kit of that id,
+ * while the shelf has its name from the checklist in any language; else its own name.
+ */
+std::string shelfName(
+    const std::string& id, const std::string& name, const Checklist& checklist, const std::string& language);
+
 }

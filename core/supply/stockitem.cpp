@@ -13,6 +13,9 @@ namespace {
 constexpr std::size_t maxNameLength = 60;
 constexpr std::size_t maxServes = 20;
 constexpr Decimal mostPerBirth{1'000'000};
+constexpr int mostDeliveryDays = 366;
+constexpr Decimal leastService{500};
+constexpr Decimal mostService{999};
 constexpr char itemKind[] = "item";
 
 constexpr CodeTable<StockStatus, 5> statusNames{{
@@ -73,6 +76,10 @@ Result<void> checkItem(const StockItem& item)
         return wrong("a pack holds 1 to 1 000 000 pieces");
     if (item.perBirth < Decimal{0} || item.perBirth > mostPerBirth)
         return wrong("pieces for one birth are 0 to 1000");
+    if (item.deliveryDays < 0 || item.deliveryDays > mostDeliveryDays)
+        return wrong("between deliveries lie 1 to 366 days");
+    if (item.service != Decimal{0} && (item.service < leastService || item.service > mostService))
+        return wrong("the chance to have enough is 0.5 to 0.999");
     if (!item.fridge.empty() && !isId(item.fridge))
         return wrong("the fridge is no id");
     if (!areServed(item.serves))
@@ -85,6 +92,10 @@ Json toBody(const StockItem& item)
     Json::Object body{{"at", toMs(item.at)}, {"emergency", item.levels.emergency}, {"item", item.id},
         {"kind", itemKind}, {"minimum", item.levels.minimum}, {"name", item.name}, {"pack", item.packSize},
         {"par", item.levels.par}, {"perBirth", item.perBirth.toString()}};
+    if (item.deliveryDays > 0)
+        body.push_back({"deliveryDays", item.deliveryDays});
+    if (item.service != Decimal{0})
+        body.push_back({"service", item.service.toString()});
     if (item.expires)
         body.push_back({"expires", true});
     if (!item.fridge.empty())
@@ -114,6 +125,10 @@ Result<StockItem> stockItemFromBody(const Json& body)
         .harmedByFrost = read.flag("frost"),
         .packSize = read.integer("pack", 1, mostPieces),
         .perBirth = read.decimal("perBirth", {0}, mostPerBirth),
+        .deliveryDays = read.has("deliveryDays")
+            ? static_cast<int>(read.integer("deliveryDays", 1, mostDeliveryDays))
+            : 0,
+        .service = read.has("service") ? read.decimal("service", leastService, mostService) : Decimal{},
         .serves = read.ids("serves", maxServes),
         .retired = read.flag("retired")};
     if (auto done = read.finish(); !done)

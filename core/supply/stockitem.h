@@ -31,6 +31,8 @@ struct StockItem
     bool harmedByFrost = false; ///< freeze-sensitive, as liquid vaccines with an adjuvant are
     std::int64_t packSize = 1; ///< pieces in what the store hands out
     Decimal perBirth; ///< pieces used for one birth; 0 when births do not drive it
+    int deliveryDays = 0; ///< between deliveries, 1..366; 0: as the record of what came in tells
+    Decimal service; ///< the chance to have enough until the delivery, 0.5..0.999; 0: the site's
     std::vector<std::string> serves; ///< checklist items that it keeps met, sorted
     bool retired = false;
     bool operator==(const StockItem&) const = default;

@@ -15,7 +15,7 @@ namespace {
 constexpr int longestInitials = 12;
 }
 
-void addField(Sheet& sheet, const QString& name, QWidget* field)
+QLabel* addField(Sheet& sheet, const QString& name, QWidget* field)
 {
     auto* label = new QLabel(name);
     label->setFont(themeOf(sheet).font(TextRole::Small));
@@ -23,6 +23,7 @@ void addField(Sheet& sheet, const QString& name, QWidget* field)
     field->setAccessibleName(name);
     sheet.content().addWidget(label);
     sheet.content().addWidget(field);
+    return label;
 }
 
 QLineEdit* initialsField(const Ward& ward, const char* objectName)

@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "ui/widgets/sheet.h"
 
+class QLabel;
 class QLineEdit;
 
 namespace cradlepost {
@@ -11,8 +12,8 @@ namespace cradlepost {
 class Ward;
 class WrapLabel;
 
-/** Adds a field to a sheet under its name, which is its accessible name too. */
-void addField(Sheet& sheet, const QString& name, QWidget* field);
+/** Adds a field to a sheet under its name, which is its accessible name too; gives the name's label. */
+QLabel* addField(Sheet& sheet, const QString& name, QWidget* field);
 /** A field for the initials of whoever enters, filled with those of the ward's page. */
 QLineEdit* initialsField(const Ward& ward, const char* objectName);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/text/handovertext.h"
 
+#include "core/supply/shelfplan.h"
 #include "ui/text/wardtext.h"
 
 #include <algorithm>
@@ -61,7 +62,9 @@ QString HandoverText::item(const std::string& id) const
 QString HandoverText::stock(const std::string& id) const
 {
     const auto found = m_view.stockNames.find(id);
-    return qs(found == m_view.stockNames.end() ? id : found->second);
+    if (found == m_view.stockNames.end())
+        return qs(id);
+    return qs(shelfName(id, found->second, m_shift.adopted.checklist, m_language.code().toStdString()));
 }
 
 QString HandoverText::answer(const Handover& what) const

@@ -162,6 +162,15 @@ QStringList StoresText::deviceCourse(const DeviceRow& row) const
         lines << tr("There for use %1 of the last year.").arg(m_figures.percent(*share));
     if (const auto between = row.up.meanTimeBetweenFailures())
         lines << tr("%n failure(s), one in %1.", nullptr, row.up.failures).arg(TimeText::span(*between));
+    if (const auto& cylinder = row.cylinder) {
+        const QString flow = qs(cylinder->flow.toString());
+        lines << tr("Read %1: %2 %3, about %4 min at %5 L/min; %6 min are wanted.")
+                     .arg(m_times.moment(cylinder->at, m_now), qs(cylinder->gauge.toString()),
+                         qs(cylinder->pressure), m_figures.count(cylinder->minutes), flow,
+                         m_figures.count(cylinder->wanted.count()));
+        lines << tr("At this flow, change it at %1 %2.")
+                     .arg(qs(cylinder->changeAt.toString()), qs(cylinder->pressure));
+    }
     if (row.check) {
         const InstrumentCheck& check = row.check->what;
         lines << tr("Checked %1: off by %2, allowed %3.")

@@ -87,6 +87,16 @@ QString StoresText::lots(const ShelfRow& row, Date today) const
     return parts.join(QStringLiteral(", "));
 }
 
+QString StoresText::lot(const LotKey& lot)
+{
+    QStringList parts;
+    if (!lot.number.empty())
+        parts << qs(lot.number);
+    if (lot.expiry)
+        parts << qs(toIso(*lot.expiry));
+    return parts.join(QStringLiteral(" · "));
+}
+
 QString StoresText::toDo(const ShelfRow& row) const
 {
     QStringList parts;
@@ -135,8 +145,10 @@ QStringList StoresText::shelfCourse(const ShelfRow& row) const
     if (row.perDay)
         lines << tr("Used: %1 a day.").arg(m_figures.number(*row.perDay, 1));
     if (row.reorderAt > 0)
-        lines << tr("To have enough 19 times in 20, order when %1 are left.")
-                     .arg(m_figures.count(row.reorderAt));
+        lines << tr("To have enough in %1 of 100 cases, order when %2 are left.")
+                     .arg(m_figures.number(100 * row.service), m_figures.count(row.reorderAt));
+    if (row.item.deliveryDays > 0)
+        lines << tr("Delivered every %n day(s).", nullptr, row.item.deliveryDays);
     if (const std::int64_t unused = row.runDown.unused - row.expiring.expired; unused > 0)
         lines << tr("At this use %1 will expire unused.").arg(m_figures.count(unused));
     return lines;

@@ -33,6 +33,8 @@ public:
     [[nodiscard]] QString pieces(const ShelfRow& row) const;
     /** "34 until 11 Dec (A1), 20 until 11 Mar": first to expire first. */
     [[nodiscard]] QString lots(const ShelfRow& row, Date today) const;
+    /** "OX1 · 2026-11-25": its number and last day, as far as they are known. */
+    [[nodiscard]] static QString lot(const LotKey& lot);
     /** "order 40", "take off 4 expired"; empty when there is nothing to do. */
     [[nodiscard]] QString toDo(const ShelfRow& row) const;
     /** "28% to last until 30 Nov" */

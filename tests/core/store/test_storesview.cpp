@@ -130,3 +130,55 @@ TEST_CASE("devices come with what is due, and a fridge with its excursions and t
     CHECK(view.fridges[0].verdict.advice == ColdChainAdvice::None);
     CHECK(view.fridges[0].last->celsius == Decimal{4000});
 }
+
+TEST_CASE("an item's own days between deliveries and its own chance to have enough go before the site's")
+{
+    Ward ward;
+    ward.clock.set(sys_days(firstDay) + hours(6));
+    ward.stockUp();
+    for (int day = 1; day <= 20; ++day) {
+        ward.clock.set(sys_days(firstDay) + days(day) + hours(6));
+        issue(ward, 1);
+    }
+    ward.clock.set(sys_days(firstDay) + days(21) + hours(6));
+    const ShelfRow usual = viewOf(ward).shelves.at(0);
+    CHECK(usual.nextDelivery == addDays(firstDay, 30));
+    CHECK(usual.service == 0.95);
+    StockItem item = Ward::anItem(ward.clock.now());
+    item.deliveryDays = 7; // on the 8th, 15th, 22nd
+    item.service = Decimal{500};
+    must(ward.store->describeStockItem(ward.unit, item, "AB"));
+    const ShelfRow own = viewOf(ward).shelves.at(0);
+    CHECK(own.nextDelivery == addDays(firstDay, 28));
+    CHECK(own.service == 0.5);
+    CHECK(own.reorderAt < usual.reorderAt);
+    CHECK(own.lasts.value() > usual.lasts.value());
+}
+
+TEST_CASE("a cylinder's minutes stand on the register, as the last round read it")
+{
+    Ward ward(anAdoption());
+    must(ward.store->noteEquipment(ward.unit,
+        {{.device = "oxygen-source-1",
+            .at = ward.clock.now(),
+            .deed = Added{.device = {.id = "oxygen-source-1",
+                              .kind = EquipmentKind::OxygenSource,
+                              .label = "Cylinder",
+                              .serves = {"oxygen-cylinder"}}}}},
+        "AB"));
+    CHECK_FALSE(viewOf(ward).devices.at(0).cylinder.has_value());
+    ward.save(ward.round(0).withAnswer(
+        "oxygen-cylinder", CylinderRead{.gauge = Decimal{100'000}, .size = "in-b", .flow = Decimal{5000}}));
+    const Instant read = ward.clock.now();
+    // 10 L for each bar: (100 - 14) x 10 / 5 = 172 minutes; 120 minutes want 14 + 5 x 120 / 10 = 74 bar.
+    for (const hours later : {0h, 30h}) {
+        ward.clock.set(read + later);
+        const auto cylinder = viewOf(ward).devices.at(0).cylinder;
+        REQUIRE(cylinder.has_value());
+        CHECK(cylinder->minutes == 172);
+        CHECK(cylinder->wanted == minutes(120));
+        CHECK(cylinder->changeAt == Decimal{74'000});
+        CHECK(cylinder->pressure == "bar");
+        CHECK(cylinder->at <= read);
+    }
+}

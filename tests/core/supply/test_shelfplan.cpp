@@ -28,3 +28,30 @@ TEST_CASE("a stock book begins with what the checklist counts, each count and ea
     for (const StockItem& item : shelvesOf(list, "hi", at))
         CHECK(checkItem(item).has_value());
 }
+
+TEST_CASE("a new shelf has the same id wherever it is called the same, in any script")
+{
+    CHECK(shelfIdFor("Cotton wool, rolls") == "cotton-wool-rolls");
+    CHECK(shelfIdFor(" 5% glucose ") == "5-glucose");
+    CHECK(shelfIdFor("!") == "shelf");
+    const std::string hindi = shelfIdFor("रुई");
+    CHECK(hindi == shelfIdFor("रुई"));
+    CHECK(hindi != shelfIdFor("रूई"));
+    for (const std::string& id : {hindi, shelfIdFor(std::string(60, 'x')), shelfIdFor("Ünit")}) {
+        CAPTURE(id);
+        CHECK(checkItem({.id = id, .name = "x"}).has_value());
+    }
+}
+
+TEST_CASE("a shelf is called as the checklist words it, until the ward gives it a name of its own")
+{
+    const Checklist list = builtInChecklist(RoundKind::Shift).value();
+    const std::string hindi = shelfName("oxytocin", "Oxytocin ampoules, in date", list, "hi");
+    CHECK(hindi == list.item(*list.position("oxytocin")).label.in("hi"));
+    CHECK(shelfName("oxytocin", hindi, list, "en") == "Oxytocin ampoules, in date");
+    CHECK(shelfName("ties", "Sterile cord ties", list, "hi") != "Sterile cord ties"); // a part of a kit
+    CHECK(shelfName("oxytocin", "Oxytocin, red box", list, "hi") == "Oxytocin, red box");
+    CHECK(shelfName("cotton-wool", "Cotton wool", list, "hi") == "Cotton wool");
+    // Not the label of an item that is no shelf.
+    CHECK(shelfName("draught", "No draught", list, "hi") == "No draught");
+}

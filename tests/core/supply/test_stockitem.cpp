@@ -20,6 +20,8 @@ StockItem oxytocin()
         .harmedByFrost = true,
         .packSize = 10,
         .perBirth = num("1.2"),
+        .deliveryDays = 14,
+        .service = num("0.98"),
         .serves = {"oxytocin", "uterotonic"},
         .retired = true};
 }
@@ -81,6 +83,10 @@ TEST_CASE("an item that nobody can mean is refused")
     CHECK(isRefused([](StockItem& i) { i.packSize = 0; }));
     CHECK(isRefused([](StockItem& i) { i.perBirth = num("-1"); }));
     CHECK(isRefused([](StockItem& i) { i.perBirth = num("1001"); }));
+    CHECK(isRefused([](StockItem& i) { i.deliveryDays = -1; }));
+    CHECK(isRefused([](StockItem& i) { i.deliveryDays = 367; }));
+    CHECK(isRefused([](StockItem& i) { i.service = num("0.499"); }));
+    CHECK(isRefused([](StockItem& i) { i.service = num("1"); }));
     CHECK(isRefused([](StockItem& i) { i.fridge = "the fridge"; }));
     CHECK(isRefused([](StockItem& i) { i.serves = {"b", "a"}; }));
     CHECK(isRefused([](StockItem& i) { i.serves = {"a", "a"}; }));

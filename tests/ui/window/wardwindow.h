@@ -12,18 +12,28 @@
 
 namespace cradlepost::test {
 
-/** The real window on a real store: Sorrel Hill, 24 November 2026, 14:00, two warmers, "A. T." in charge. */
+/** 24 November 2026, 14:00 at Sorrel Hill. */
+inline constexpr Instant afternoon = std::chrono::sys_days(std::chrono::year(2026) / 11 / 24)
+    + std::chrono::hours(8) + std::chrono::minutes(30);
+
+inline std::vector<Added> twoWarmers()
+{
+    std::vector<Added> warmers;
+    for (const auto& [id, label] : {std::pair("warmer-1", "Warmer 1"), std::pair("warmer-2", "Warmer 2")})
+        warmers.push_back({.device = {.id = id, .kind = EquipmentKind::Warmer, .label = label}});
+    return warmers;
+}
+
+/** The real window on a real store: Sorrel Hill, its devices, "A. T." in charge. */
 struct WardWindow
 {
-    WardWindow()
-        : store(aStore(folder.file("ward.db"), clock))
+    explicit WardWindow(Instant begin = afternoon, const std::vector<Added>& devices = twoWarmers())
+        : clock(begin)
+        , store(aStore(folder.file("ward.db"), clock))
     {
-        for (const auto& [id, label] : {std::pair("warmer-1", "Warmer 1"), std::pair("warmer-2", "Warmer 2")})
+        for (const Added& added : devices)
             must(store->noteEquipment("sorrel-hill",
-                {{.device = id,
-                    .at = clock.now(),
-                    .deed = Added{.device = {.id = id, .kind = EquipmentKind::Warmer, .label = label}}}},
-                "A. T."));
+                {{.device = added.device.id, .at = clock.now(), .deed = added}}, "A. T."));
     }
 
     /** Saves the round of this shift, finished now. */
@@ -84,8 +94,7 @@ struct WardWindow
     }
 
     TempDir folder;
-    FixedClock clock{std::chrono::sys_days(std::chrono::year(2026) / 11 / 24) + std::chrono::hours(8)
-        + std::chrono::minutes(30)};
+    FixedClock clock;
     std::unique_ptr<Store> store;
     Language language{QStringLiteral("en")};
     std::unique_ptr<MainWindow> window;

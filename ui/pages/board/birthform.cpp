@@ -52,7 +52,7 @@ void BirthForm::putUp()
 {
     const auto expected = readComing(m_time->typed(), m_ward.now(), m_ward.times().zone());
     if (!expected) {
-        Q_EMIT refused(expected.error());
+        Q_EMIT mistyped(qs(m_time->typed()));
         return takeFocus();
     }
     const auto put = m_ward.expectBirth(*expected, m_babies->value(), m_preterm->isChecked());

@@ -23,6 +23,7 @@ public:
 Q_SIGNALS:
     /** It is on the board. */
     void done();
+    void mistyped(const QString& time);
     void refused(const cradlepost::Error& why);
 
 private:

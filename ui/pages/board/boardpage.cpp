@@ -91,6 +91,7 @@ BoardPage::BoardPage(Ward& ward, QWidget* parent)
     connect(back, &QPushButton::clicked, this, &BoardPage::leaveWanted);
     connect(new QShortcut(Qt::Key_Escape, this), &QShortcut::activated, this, &BoardPage::leaveWanted);
     connect(m_form, &BirthForm::done, this, [this] { say({}); });
+    connect(m_form, &BirthForm::mistyped, this, &BoardPage::sayMistyped);
     connect(m_form, &BirthForm::refused, this, [this](const Error& why) { say(tl::unexpected(why)); });
     connect(&m_ward, &Ward::changed, this, &BoardPage::refresh);
     refresh();
@@ -263,7 +264,7 @@ void BoardPage::switchWarmer(int row)
         return;
     const auto when = readPast(m_at->typed(), m_ward.now(), m_ward.times().zone());
     if (!when)
-        return say(tl::unexpected(when.error()));
+        return sayMistyped(qs(m_at->typed()));
     m_at->clear();
     const WarmerRow warmer = warmers[at];
     say(m_ward.switchWarmer(warmer.device.id, !warmer.standing.onSince, *when));
@@ -271,13 +272,27 @@ void BoardPage::switchWarmer(int row)
 
 void BoardPage::say(const Result<void>& done)
 {
-    m_said->setVisible(!done.has_value());
     if (done)
-        return;
+        m_said->hide();
+    else if (m_ward.actor().empty())
+        warn(tr("First choose who is in charge, at the top."));
+    else
+        warn(ErrorText::sentence(done.error()) + QLatin1Char(' ') + ErrorText::advice(done.error()));
+}
+
+void BoardPage::sayMistyped(const QString& time)
+{
+    if (time.isEmpty())
+        warn(tr("Type the time of day: 16:30 or 1630."));
+    else
+        warn(tr("“%1” is no time of day. Type it as 16:30 or 1630.").arg(time));
+}
+
+void BoardPage::warn(const QString& text)
+{
     m_said->setTone(Tone::Warning);
-    m_said->setText(m_ward.actor().empty()
-            ? tr("First choose who is in charge, at the top.")
-            : ErrorText::sentence(done.error()) + QLatin1Char(' ') + ErrorText::advice(done.error()));
+    m_said->setText(text);
+    m_said->show();
 }
 
 }

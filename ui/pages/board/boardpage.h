@@ -44,6 +44,8 @@ private:
     void endBirth(BirthChange how);
     void switchWarmer(int row);
     void say(const Result<void>& done);
+    void sayMistyped(const QString& time);
+    void warn(const QString& text);
 
     Ward& m_ward;
     WrapLabel* m_answer;

@@ -118,7 +118,7 @@ QWidget* HandoverPage::makeSigning()
     connect(m_who, &WhoRow::entered, this, &HandoverPage::sign);
     connect(m_sign, &QPushButton::clicked, this, &HandoverPage::sign);
     connect(pdf, &QPushButton::clicked, this, &HandoverPage::saveAsked);
-    connect(paper, &QPushButton::clicked, this, &HandoverPage::print);
+    connect(paper, &QPushButton::clicked, this, &HandoverPage::printAsked);
     connect(back, &QPushButton::clicked, this, &HandoverPage::leaveWanted);
     return holder;
 }
@@ -217,18 +217,24 @@ void HandoverPage::saveAsked()
         say(save(path), tr("Saved."));
 }
 
-void HandoverPage::print()
+void HandoverPage::printAsked()
 {
     QPrinter printer;
     QPrintDialog dialog(&printer, this);
-    if (dialog.exec() != QDialog::Accepted)
-        return;
+    if (dialog.exec() == QDialog::Accepted)
+        say(print(printer), tr("Sent to the printer."));
+}
+
+Result<void> HandoverPage::print(QPrinter& printer) const
+{
     const ReportDocument document
         = handoverDocument(m_ward.store(), m_words, m_ward.language(), m_ward.times(), m_ward.now());
     const ReportPages pages(document);
     printer.setPageSize(QPageSize(QPageSize::A4));
     printer.setFullPage(true);
-    QPainter painter(&printer);
+    QPainter painter;
+    if (!painter.begin(&printer))
+        return fail(ErrorCode::Io, "the printer takes no pages", "Look at the printer, then try again.");
     for (int page = 0; page < pages.count(); ++page) {
         if (page > 0)
             printer.newPage();
@@ -237,6 +243,7 @@ void HandoverPage::print()
         painter.scale(scale, scale);
         pages.paint(painter, page);
     }
+    return {};
 }
 
 }

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QPrinter;
 class QPushButton;
 
 namespace cradlepost {
@@ -26,6 +27,8 @@ public:
     void takeFocus();
     /** The page as a PDF. */
     Result<void> save(const QString& path) const;
+    /** All pages of it, A4. */
+    Result<void> print(QPrinter& printer) const;
 
 Q_SIGNALS:
     void leaveWanted();
@@ -49,7 +52,7 @@ private:
     static void show(const PartSheet& part, const HandoverPart& words);
     void sign();
     void saveAsked();
-    void print();
+    void printAsked();
     void say(const Result<void>& done, const QString& well);
 
     Ward& m_ward;

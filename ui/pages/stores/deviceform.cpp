@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/deviceform.h"
 
+#include "ui/pages/panelfields.h"
 #include "ui/pages/stores/initialsedit.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
@@ -84,10 +85,10 @@ DeviceForm::DeviceForm(Ward& ward, QWidget* parent)
     m_keep->setProperty("primary", true);
     m_said->setObjectName(QStringLiteral("deviceSaid"));
     content().addWidget(m_about);
-    addField(tr("What happened"), m_deed);
-    m_trueLabel = addField(tr("Known weight, g"), m_true);
-    m_shownLabel = addField(tr("It shows"), m_shown);
-    addField(tr("Your initials"), m_who);
+    addField(*this, tr("What happened"), m_deed);
+    m_trueLabel = addField(*this, tr("Known weight, g"), m_true);
+    m_shownLabel = addField(*this, tr("It shows"), m_shown);
+    addField(*this, tr("Your initials"), m_who);
     content().addWidget(m_keep, 0, Qt::AlignLeft);
     content().addWidget(m_said);
     connect(m_deed, &QComboBox::currentIndexChanged, this, &DeviceForm::followDeed);
@@ -96,17 +97,6 @@ DeviceForm::DeviceForm(Ward& ward, QWidget* parent)
         connect(edit, &QLineEdit::returnPressed, this, &DeviceForm::keep);
     say({}, false);
     setDevice(std::nullopt);
-}
-
-QLabel* DeviceForm::addField(const QString& name, QWidget* field)
-{
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    content().addWidget(label);
-    content().addWidget(field);
-    return label;
 }
 
 void DeviceForm::setDevice(const std::optional<DeviceRow>& device)

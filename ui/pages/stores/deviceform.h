@@ -40,7 +40,6 @@ public:
     };
 
 private:
-    QLabel* addField(const QString& name, QWidget* field);
     void fillDeeds();
     void followDeed();
     [[nodiscard]] Deed deed() const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/fridgepane.h"
 
+#include "ui/pages/panelfields.h"
 #include "ui/pages/stores/initialsedit.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
@@ -10,6 +11,8 @@
 #include "ui/widgets/sheet.h"
 #include "ui/widgets/wraplabel.h"
 
+#include <algorithm>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -24,9 +27,8 @@ constexpr int formWidth = 330;
 FridgePane::FridgePane(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
-    , m_fact(new FactSheet)
-    , m_about(new WrapLabel)
     , m_none(new WrapLabel(tr("No fridge is on the register of this unit.")))
+    , m_which(new QComboBox)
     , m_celsius(new QLineEdit)
     , m_lowest(new QLineEdit)
     , m_highest(new QLineEdit)
@@ -35,15 +37,12 @@ FridgePane::FridgePane(Ward& ward, QWidget* parent)
     , m_form(makeForm())
 {
     const Theme& theme = themeOf(*this);
-    m_about->setObjectName(QStringLiteral("fridgeAbout"));
     auto* words = new QWidget;
-    auto* left = new QVBoxLayout(words);
-    left->setContentsMargins(0, 0, 0, 0);
-    left->setSpacing(theme.space(Space::Apart));
-    left->addWidget(m_none);
-    left->addWidget(m_fact);
-    left->addWidget(m_about);
-    left->addStretch(1);
+    m_column = new QVBoxLayout(words);
+    m_column->setContentsMargins(0, 0, 0, 0);
+    m_column->setSpacing(theme.space(Space::Apart));
+    m_column->addWidget(m_none);
+    m_column->addStretch(1);
     auto* row = new FoldingRow;
     row->setSpacing(theme.space(Space::Wide));
     row->addWidget(words, 1);
@@ -60,14 +59,18 @@ QWidget* FridgePane::makeForm()
     const Theme& theme = themeOf(*this);
     form->setMinimumWidth(theme.px(formWidth));
     form->setMaximumWidth(theme.px(formWidth));
+    m_which->setObjectName(QStringLiteral("whichFridgeComboBox"));
     m_celsius->setObjectName(QStringLiteral("celsiusEdit"));
     m_lowest->setObjectName(QStringLiteral("lowestEdit"));
     m_highest->setObjectName(QStringLiteral("highestEdit"));
     m_who->setObjectName(QStringLiteral("fridgeWhoEdit"));
-    addField(tr("Reading now, °C"), m_celsius, *form);
-    addField(tr("Lowest since the last reset, °C"), m_lowest, *form);
-    addField(tr("Highest since the last reset, °C"), m_highest, *form);
-    addField(tr("Your initials"), m_who, *form);
+    m_whichLabel = addField(*form, tr("Which fridge"), m_which);
+    addField(*form, tr("Reading now, °C"), m_celsius);
+    addField(*form, tr("Lowest since the last reset, °C"), m_lowest);
+    addField(*form, tr("Highest since the last reset, °C"), m_highest);
+    addField(*form, tr("Your initials"), m_who);
+    for (QLineEdit* field : {m_celsius, m_lowest, m_highest, static_cast<QLineEdit*>(m_who)})
+        connect(field, &QLineEdit::returnPressed, this, &FridgePane::keep);
     auto* button = new QPushButton(tr("Keep the reading"));
     button->setObjectName(QStringLiteral("keepReadingButton"));
     button->setProperty("primary", true);
@@ -79,40 +82,59 @@ QWidget* FridgePane::makeForm()
     return form;
 }
 
-void FridgePane::addField(const QString& name, QLineEdit* field, QWidget& form)
-{
-    auto& content = static_cast<Sheet&>(form).content();
-    field->setAccessibleName(name);
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    content.addWidget(label);
-    content.addWidget(field);
-    connect(field, &QLineEdit::returnPressed, this, &FridgePane::keep);
-}
-
 void FridgePane::display(const StoresView& view)
 {
-    const bool there = !view.fridges.empty();
-    m_fridge = there ? view.fridges.front().device.id : std::string();
-    for (QWidget* widget : {static_cast<QWidget*>(m_fact), static_cast<QWidget*>(m_about), m_form})
-        widget->setVisible(there);
-    m_none->setVisible(!there);
-    if (!there)
-        return;
+    m_none->setVisible(view.fridges.empty());
+    m_form->setVisible(!view.fridges.empty());
+    fillChoice(view);
+    showFridges(view);
+}
+
+/** The one that was chosen stays so; one alone needs no choice. */
+void FridgePane::fillChoice(const StoresView& view)
+{
+    const QVariant before = m_which->currentData();
+    m_which->clear();
+    for (const FridgeRow& row : view.fridges)
+        m_which->addItem(qs(row.device.label), qs(row.device.id));
+    m_which->setCurrentIndex(std::max(0, m_which->findData(before)));
+    m_which->setVisible(view.fridges.size() > 1);
+    m_whichLabel->setVisible(view.fridges.size() > 1);
+}
+
+void FridgePane::showFridges(const StoresView& view)
+{
+    while (m_words.size() < view.fridges.size()) {
+        const Words words{.fact = new FactSheet, .about = new WrapLabel};
+        words.about->setObjectName(QStringLiteral("fridgeAbout"));
+        m_column->insertWidget(m_column->count() - 1, words.fact);
+        m_column->insertWidget(m_column->count() - 1, words.about);
+        m_words.push_back(words);
+    }
     const StoresText text(m_ward.language(), m_ward.times(), m_ward.now());
-    const FridgeRow& row = view.fridges.front();
-    m_fact->setFact({.title = qs(row.device.label),
-        .value = text.reading(row),
-        .aside = text.fridgeLimits(),
-        .progress = {},
-        .lines = {text.fridge(row)}});
-    m_about->setText(text.fridgeCourse(row, view).join(QLatin1Char('\n')));
+    for (std::size_t at = 0; at < m_words.size(); ++at) {
+        const bool there = at < view.fridges.size();
+        m_words[at].fact->setVisible(there);
+        m_words[at].about->setVisible(there);
+        if (!there)
+            continue;
+        const FridgeRow& row = view.fridges[at];
+        m_words[at].fact->setFact({.title = qs(row.device.label),
+            .value = text.reading(row),
+            .aside = text.fridgeLimits(),
+            .progress = {},
+            .lines = {text.fridge(row)}});
+        m_words[at].about->setText(text.fridgeCourse(row, view).join(QLatin1Char('\n')));
+    }
 }
 
 Result<FridgeReading> FridgePane::read() const
 {
-    FridgeReading reading{.fridge = m_fridge, .at = m_ward.now(), .celsius = {}, .lowest = {}, .highest = {}};
+    FridgeReading reading{.fridge = m_which->currentData().toString().toStdString(),
+        .at = m_ward.now(),
+        .celsius = {},
+        .lowest = {},
+        .highest = {}};
     const auto celsius = Decimal::parse(m_celsius->text().trimmed().toStdString());
     if (!celsius)
         return tl::unexpected(celsius.error());
@@ -132,7 +154,7 @@ Result<FridgeReading> FridgePane::read() const
 
 void FridgePane::keep()
 {
-    if (m_fridge.empty())
+    if (m_which->count() == 0)
         return;
     const auto reading = read();
     m_said->setVisible(true);

@@ -6,7 +6,10 @@
 
 #include <QWidget>
 
+class QComboBox;
+class QLabel;
 class QLineEdit;
+class QVBoxLayout;
 
 namespace cradlepost {
 
@@ -14,7 +17,7 @@ class FactSheet;
 class InitialsEdit;
 class WrapLabel;
 
-/** The fridge: the last reading and what to do, excursions and what was inside, and the reading to enter. */
+/** Each fridge: the last reading and what to do, excursions and what was inside; and the reading to enter. */
 class FridgePane : public QWidget
 {
     Q_OBJECT
@@ -24,16 +27,25 @@ public:
     void display(const StoresView& view);
 
 private:
+    /** What one fridge says. */
+    struct Words
+    {
+        FactSheet* fact = nullptr;
+        WrapLabel* about = nullptr;
+    };
+
     QWidget* makeForm();
-    void addField(const QString& name, QLineEdit* field, QWidget& form);
+    void showFridges(const StoresView& view);
+    void fillChoice(const StoresView& view);
     [[nodiscard]] Result<FridgeReading> read() const;
     void keep();
 
     Ward& m_ward;
-    std::string m_fridge; ///< the first one of the register; empty: none
-    FactSheet* m_fact;
-    WrapLabel* m_about;
+    QVBoxLayout* m_column = nullptr;
+    std::vector<Words> m_words; ///< as many as there ever were fridges
     WrapLabel* m_none;
+    QComboBox* m_which;
+    QLabel* m_whichLabel = nullptr;
     QLineEdit* m_celsius;
     QLineEdit* m_lowest;
     QLineEdit* m_highest;

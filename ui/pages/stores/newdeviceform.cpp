@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/newdeviceform.h"
 
+#include "ui/pages/panelfields.h"
 #include "ui/pages/stores/initialsedit.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
@@ -8,7 +9,6 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
-#include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -28,7 +28,9 @@ NewDeviceForm::NewDeviceForm(Ward& ward, QWidget* parent)
     , m_kind(new QComboBox)
     , m_name(new QLineEdit)
     , m_number(new QLineEdit)
+    , m_item(new QComboBox)
     , m_days(new QLineEdit)
+    , m_calibration(new QLineEdit)
     , m_who(new InitialsEdit(ward))
     , m_said(new WrapLabel({}, TextRole::Small))
 {
@@ -39,7 +41,9 @@ NewDeviceForm::NewDeviceForm(Ward& ward, QWidget* parent)
     addField(tr("Kind"), m_kind, "newKindComboBox");
     addField(tr("What the ward calls it"), m_name, "newNameEdit");
     addField(tr("Number on it, if any"), m_number, "newNumberEdit");
+    addField(tr("What of the round looks at it"), m_item, "newItemComboBox");
     addField(tr("Days between services, if planned"), m_days, "newDaysEdit");
+    addField(tr("Days between calibrations, if planned"), m_calibration, "newCalibrationEdit");
     addField(tr("Your initials"), m_who, "newWhoEdit");
     auto* button = new QPushButton(tr("Put on the register"));
     button->setObjectName(QStringLiteral("addDeviceButton"));
@@ -48,19 +52,34 @@ NewDeviceForm::NewDeviceForm(Ward& ward, QWidget* parent)
     content().addWidget(m_said);
     say({}, false);
     connect(button, &QPushButton::clicked, this, &NewDeviceForm::keep);
-    for (QLineEdit* edit : {m_name, m_number, m_days, static_cast<QLineEdit*>(m_who)})
+    for (QLineEdit* edit : {m_name, m_number, m_days, m_calibration, static_cast<QLineEdit*>(m_who)})
         connect(edit, &QLineEdit::returnPressed, this, &NewDeviceForm::keep);
+    connect(&m_ward, &Ward::changed, this, &NewDeviceForm::fillItems);
+    fillItems();
+}
+
+/** What a round tests, reads or measures; what was chosen stays chosen. */
+void NewDeviceForm::fillItems()
+{
+    if (!m_ward.view() || m_ward.unit() == m_filledFor)
+        return;
+    m_filledFor = m_ward.unit();
+    m_item->clear();
+    m_item->addItem(tr("nothing"), QString());
+    const Checklist& checklist = m_ward.view()->adopted.checklist;
+    for (const Section& section : checklist.sections) {
+        for (const Item& item : section.items) {
+            const ItemKind kind = item.kind();
+            if (kind == ItemKind::Steps || kind == ItemKind::Measure || kind == ItemKind::Cylinder)
+                m_item->addItem(m_ward.language().wording(item.label), qs(item.id));
+        }
+    }
 }
 
 void NewDeviceForm::addField(const QString& name, QWidget* field, const char* objectName)
 {
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
     field->setObjectName(QLatin1String(objectName));
-    content().addWidget(label);
-    content().addWidget(field);
+    cradlepost::addField(*this, name, field);
 }
 
 Result<std::string> NewDeviceForm::freeId(EquipmentKind kind) const
@@ -87,11 +106,16 @@ void NewDeviceForm::keep()
     Equipment device{.kind = static_cast<EquipmentKind>(m_kind->currentData().toInt())};
     device.label = m_name->text().trimmed().toStdString();
     device.number = m_number->text().trimmed().toStdString();
-    bool sound = true;
-    if (const QString typed = m_days->text().trimmed(); !typed.isEmpty())
-        device.serviceDays = typed.toInt(&sound);
-    if (!sound || device.serviceDays < 0)
-        return say(tr("Give the days as a whole number."), true);
+    if (const std::string item = m_item->currentData().toString().toStdString(); !item.empty())
+        device.serves = {item};
+    for (const auto& [field, days] :
+        {std::pair(m_days, &device.serviceDays), std::pair(m_calibration, &device.calibrationDays)}) {
+        bool sound = true;
+        const QString typed = field->text().trimmed();
+        *days = typed.isEmpty() ? 0 : typed.toInt(&sound);
+        if (!sound || *days < 0)
+            return say(tr("Give the days as a whole number."), true);
+    }
     if (device.label.empty())
         return say(tr("Say what the ward calls it."), true);
     if (!m_who->take())
@@ -108,8 +132,9 @@ void NewDeviceForm::keep()
     if (!done)
         return say(
             QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)), true);
-    for (QLineEdit* edit : {m_name, m_number, m_days})
+    for (QLineEdit* edit : {m_name, m_number, m_days, m_calibration})
         edit->clear();
+    m_item->setCurrentIndex(0);
     say(tr("Kept."), false);
     m_ward.refresh();
 }

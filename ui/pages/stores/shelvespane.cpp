@@ -2,6 +2,7 @@
 #include "ui/pages/stores/shelvespane.h"
 
 #include "core/supply/shelfplan.h"
+#include "ui/pages/stores/shelfform.h"
 #include "ui/pages/stores/stockform.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
@@ -47,14 +48,15 @@ ShelvesPane::ShelvesPane(Ward& ward, QWidget* parent)
           new WrapLabel(tr("The last round counted otherwise: Enter offers the count"), TextRole::Small))
     , m_differences(new ActionTable)
     , m_form(new StockForm(ward))
+    , m_shelf(new ShelfForm(ward))
+    , m_change(new QPushButton(tr("Change this shelf")))
+    , m_new(new QPushButton(tr("A new shelf")))
 {
     const Theme& theme = themeOf(*this);
     auto* row = new FoldingRow;
     row->setSpacing(theme.space(Space::Wide));
     row->addWidget(makeLists(), 1);
-    m_form->setMinimumWidth(theme.px(formWidth));
-    m_form->setMaximumWidth(theme.px(formWidth));
-    row->addWidget(m_form, 0, Qt::AlignTop);
+    row->addWidget(makeForms(), 0, Qt::AlignTop);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(row);
@@ -63,6 +65,59 @@ ShelvesPane::ShelvesPane(Ward& ward, QWidget* parent)
     connect(m_shelves, &ActionTable::rowActivated, m_form, &StockForm::focusPieces);
     connect(m_differences, &ActionTable::rowActivated, this, &ShelvesPane::chooseDifference);
     setFocusProxy(m_shelves);
+}
+
+QWidget* ShelvesPane::makeForms()
+{
+    const Theme& theme = themeOf(*this);
+    auto* forms = new QWidget;
+    forms->setMinimumWidth(theme.px(formWidth));
+    forms->setMaximumWidth(theme.px(formWidth));
+    auto* column = new QVBoxLayout(forms);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(theme.space(Space::Near));
+    auto* buttons = new FoldingRow;
+    buttons->setSpacing(theme.space(Space::Close));
+    m_change->setObjectName(QStringLiteral("changeShelfButton"));
+    m_new->setObjectName(QStringLiteral("newShelfButton"));
+    for (QPushButton* button : {m_change, m_new})
+        buttons->addWidget(button);
+    buttons->addWidget(new QWidget, 1);
+    column->addWidget(m_form);
+    column->addWidget(buttons);
+    column->addWidget(m_shelf);
+    column->addStretch(1);
+    m_shelf->hide();
+    connect(m_new, &QPushButton::clicked, this, [this] { describe(std::nullopt); });
+    connect(m_change, &QPushButton::clicked, this, [this] {
+        if (const std::size_t at = shelfOf(m_view, m_chosen); at < m_view.shelves.size())
+            describe(m_view.shelves[at].item);
+    });
+    connect(m_shelf, &ShelfForm::closed, this, &ShelvesPane::described);
+    return forms;
+}
+
+void ShelvesPane::describe(const std::optional<StockItem>& item)
+{
+    m_form->hide();
+    m_change->hide();
+    m_new->hide();
+    m_shelf->show();
+    m_shelf->open(item);
+}
+
+void ShelvesPane::described(const std::string& shelf)
+{
+    m_shelf->hide();
+    m_form->show();
+    m_new->show();
+    m_change->setVisible(!m_view.shelves.empty());
+    m_shelves->setFocus(Qt::OtherFocusReason);
+    const std::size_t at = shelfOf(m_view, shelf);
+    if (at == m_view.shelves.size())
+        return;
+    m_shelves->setCursorAt(static_cast<int>(at));
+    choose(m_shelves->cursor());
 }
 
 QWidget* ShelvesPane::makeLists()
@@ -141,7 +196,7 @@ void ShelvesPane::showDifferences()
             .title = qs(at == m_view.shelves.size() ? one.item : m_view.shelves[at].item.name),
             .subtitle = {},
             .what = text.difference(one),
-            .who = one.lot && one.lot->expiry ? qs(toIso(*one.lot->expiry)) : QString(),
+            .who = one.lot ? StoresText::lot(*one.lot) : QString(),
             .by = m_ward.times().clock(one.correction.at),
             .byAside = {}});
     }
@@ -155,6 +210,7 @@ void ShelvesPane::choose(int row)
     const auto at = static_cast<std::size_t>(row);
     const bool there = row >= 0 && at < m_view.shelves.size();
     m_chosen = there ? m_view.shelves[at].item.id : std::string();
+    m_change->setVisible(there && !m_shelf->isVisibleTo(this));
     m_form->setShelf(there ? std::optional(m_view.shelves[at]) : std::nullopt);
 }
 

@@ -11,6 +11,7 @@ class QPushButton;
 namespace cradlepost {
 
 class ActionTable;
+class ShelfForm;
 class StockForm;
 class WrapLabel;
 
@@ -26,6 +27,10 @@ public:
 
 private:
     QWidget* makeLists();
+    QWidget* makeForms();
+    /** The form of the shelf itself, in the place of the one for what happened. */
+    void describe(const std::optional<StockItem>& item);
+    void described(const std::string& shelf);
     void showShelves();
     void showDifferences();
     void choose(int row);
@@ -42,6 +47,9 @@ private:
     WrapLabel* m_differencesTitle;
     ActionTable* m_differences;
     StockForm* m_form;
+    ShelfForm* m_shelf;
+    QPushButton* m_change;
+    QPushButton* m_new;
 };
 
 }

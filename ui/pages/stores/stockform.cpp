@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/stockform.h"
 
+#include "ui/pages/panelfields.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
 #include "ui/theme/theme.h"
@@ -84,12 +85,7 @@ StockForm::StockForm(Ward& ward, QWidget* parent)
 
 void StockForm::addField(const QString& name, QWidget* field, WrapLabel* below)
 {
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    content().addWidget(label);
-    content().addWidget(field);
+    QLabel* const label = cradlepost::addField(*this, name, field);
     m_fields.insert(m_fields.end(), {label, field});
     if (below != nullptr) {
         content().addWidget(below);

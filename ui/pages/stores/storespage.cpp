@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/storespage.h"
 
+#include "core/supply/shelfplan.h"
 #include "ui/pages/stores/devicespane.h"
 #include "ui/pages/stores/fridgepane.h"
 #include "ui/pages/stores/shelvespane.h"
@@ -63,7 +64,6 @@ QWidget* StoresPage::makeChoice()
         m_choice->addButton(button, pane);
         row->addWidget(button);
         auto* shortcut = new QShortcut(keys, this);
-        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
         connect(shortcut, &QShortcut::activated, this, [this, pane] { open(pane); });
         ++pane;
     }
@@ -95,13 +95,16 @@ void StoresPage::refresh()
     m_stale = !isVisible() && m_read;
     if (m_stale || !m_ward.view())
         return;
-    const auto view = storesView(m_ward.store(), *m_ward.view(), m_ward.now());
+    auto view = storesView(m_ward.store(), *m_ward.view(), m_ward.now());
     if (!view) {
         m_answer->setText(ErrorText::sentence(view.error()));
         m_sentence->setText(qs(view.error().message));
         return;
     }
     m_read = true;
+    for (ShelfRow& row : view->shelves)
+        row.item.name = shelfName(row.item.id, row.item.name, m_ward.view()->adopted.checklist,
+            m_ward.language().code().toStdString());
     const StoresText text(m_ward.language(), m_ward.times(), m_ward.now());
     m_answer->setText(text.answer(*view));
     const bool out = !view->shelves.empty() && view->shelves.front().usable == 0;

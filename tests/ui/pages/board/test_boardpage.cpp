@@ -143,3 +143,19 @@ TEST_CASE("a warmer that the round saw on is not called off; once its clock runs
     CHECK(first().title == QStringLiteral("Warmer 1"));
     CHECK(first().value == QStringLiteral("ready at 14:30"));
 }
+
+TEST_CASE("a mistyped time is said with how to type it, and nothing is written")
+{
+    WardWindow ward;
+    ward.open();
+    ward.press(Qt::Key_B);
+    ward.type(QStringLiteral("\n"));
+    CHECK(ward.text("boardSaid") == QStringLiteral("Type the time of day: 16:30 or 1630."));
+    ward.type(QStringLiteral("2570\n"));
+    CHECK(ward.text("boardSaid") == QStringLiteral("“2570” is no time of day. Type it as 16:30 or 1630."));
+    CHECK(must(ward.store->birthBoard("sorrel-hill")).empty());
+    ward.find("switchTimeEdit").setFocus();
+    ward.type(QStringLiteral("99\n"));
+    CHECK(ward.text("boardSaid") == QStringLiteral("“99” is no time of day. Type it as 16:30 or 1630."));
+    CHECK(must(ward.store->warmerRuns("sorrel-hill")).empty());
+}

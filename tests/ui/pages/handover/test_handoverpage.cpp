@@ -5,6 +5,7 @@
 #include "tests/ui/window/wardwindow.h"
 
 #include <QFile>
+#include <QPrinter>
 #include <QPushButton>
 
 using namespace cradlepost;
@@ -97,4 +98,29 @@ TEST_CASE("the handover is saved as one page of PDF, also when nearly everything
     QFile pdf(qs(file));
     REQUIRE(pdf.open(QIODevice::ReadOnly));
     CHECK(pdf.readAll().startsWith("%PDF"));
+}
+
+TEST_CASE("the handover is printed on A4, all of it on one page")
+{
+    WardWindow ward;
+    ward.walk({"mask-size-0"});
+    ward.open();
+    ward.press(Qt::Key_H);
+    auto* page = ward.window->findChild<HandoverPage*>();
+    REQUIRE(page);
+    const QString file = qs(ward.folder.file("printed.pdf"));
+    QPrinter printer;
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(file);
+    must(page->print(printer));
+    CHECK(printer.pageLayout().pageSize().id() == QPageSize::A4);
+    QFile pdf(file);
+    REQUIRE(pdf.open(QIODevice::ReadOnly));
+    const QByteArray bytes = pdf.readAll();
+    CHECK(bytes.startsWith("%PDF"));
+    CHECK(bytes.count("/Type /Page\n") == 1);
+    QPrinter broken;
+    broken.setOutputFormat(QPrinter::PdfFormat);
+    broken.setOutputFileName(qs(ward.folder.file("nowhere/printed.pdf")));
+    CHECK_FALSE(page->print(broken));
 }

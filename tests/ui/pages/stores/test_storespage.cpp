@@ -329,3 +329,23 @@ TEST_CASE("a ward without a book begins with what its checklist counts, and a fi
     REQUIRE(known.devices.size() == 1);
     CHECK(known.devices.at("warmer-1").device.label == "Warmer by the window");
 }
+
+TEST_CASE("a lot that the round counted otherwise is told by its number and its day")
+{
+    Bench bench;
+    bench.clock.advance(hours(1));
+    const Checklist checklist
+        = must(bench.store->checklistFor(unit, RoundKind::Shift, 2026y / 11 / 24)).checklist;
+    const RoundRecord round
+        = aRound(checklist)
+              .on(2026y / 11 / 24)
+              .finishedAt(bench.clock.now())
+              .withAnswer("towels", Counted{.lots = {{.quantity = 30, .expiry = {}, .number = {}}}})
+              .withAnswer(
+                  "oxytocin", Counted{.lots = {{.quantity = 8, .expiry = 2026y / 12 / 31, .number = "A1"}}});
+    must(bench.store->saveRound(unit, round, "AB"));
+    bench.ward.refresh();
+    auto& differences = bench.find<ActionTable>("differencesTable");
+    REQUIRE(differences.itemCount() == 1);
+    CHECK(differences.itemText(0).contains(QStringLiteral("Lot A1 · 2026-12-31")));
+}
