@@ -40,4 +40,14 @@ const char* codeName(EscalationTo to)
     return "district";
 }
 
+std::optional<EscalationTo> escalationToFromCode(std::string_view code)
+{
+    for (const EscalationTo to :
+        {EscalationTo::Owner, EscalationTo::InCharge, EscalationTo::QualityOfficer, EscalationTo::District}) {
+        if (code == codeName(to))
+            return to;
+    }
+    return std::nullopt;
+}
+
 }

@@ -4,7 +4,9 @@
 #include "core/gap/gap.h"
 
 #include <array>
+#include <optional>
 #include <span>
+#include <string_view>
 
 namespace cradlepost {
 
@@ -19,7 +21,7 @@ struct EscalationLevel
 };
 
 /** The owner at half of the time, the in-charge when it is due, the quality officer at half as long again,
- * the district at twice the time. Common practice, no source (from memory); a site gives its own. */
+ * the district at twice the time. Common practice, no source (from memory); a unit sets its own. */
 inline constexpr std::array usualEscalation{EscalationLevel{EscalationTo::Owner, 50},
     EscalationLevel{EscalationTo::InCharge, 100}, EscalationLevel{EscalationTo::QualityOfficer, 150},
     EscalationLevel{EscalationTo::District, 200}};
@@ -38,5 +40,6 @@ Escalation escalationOf(
     const Gap& gap, Instant now, std::span<const EscalationLevel> levels = usualEscalation);
 
 const char* codeName(EscalationTo to);
+std::optional<EscalationTo> escalationToFromCode(std::string_view code);
 
 }

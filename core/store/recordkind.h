@@ -21,5 +21,6 @@ inline constexpr char fridgeReading[] = "fridge-reading";
 inline constexpr char handover[] = "handover";
 inline constexpr char distance[] = "distance";
 inline constexpr char visit[] = "visit";
+inline constexpr char escalation[] = "escalation";
 
 }

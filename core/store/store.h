@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/clock.h"
+#include "core/gap/escalation.h"
 #include "core/gap/gapaction.h"
 #include "core/ledger/record.h"
 #include "core/review/visitresult.h"
@@ -189,6 +190,11 @@ public:
     Result<std::vector<Gap>> gapsOf(const std::string& unit, const std::string& item) const;
     /** Refused as checkAction and checkActionOn say; what is mended or verified without a time is so now. */
     Result<void> actOnGap(const std::string& unit, const GapAction& action, const std::string& actor);
+    /** Who hears when of a gap that lasts, from now on. Refused as checkEscalation says. */
+    Result<void> setEscalation(
+        const std::string& unit, const std::vector<EscalationLevel>& levels, const std::string& actor);
+    /** As the unit set it last; the usual levels before that. */
+    Result<std::vector<EscalationLevel>> escalation(const std::string& unit) const;
 
     // What is tried
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/gap/escalationrecord.h"
 #include "core/store/parts.h"
 
 #include <algorithm>
@@ -44,6 +45,27 @@ Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, c
         if (const auto allowed = checkActionOn(*gap, done); !allowed)
             refuse(allowed.error().code, name + ": " + allowed.error().message, allowed.error().hint);
         m_parts->append(recordkind::gapAction, unit, toBody(done), actor);
+    });
+}
+
+Result<void> Store::setEscalation(
+    const std::string& unit, const std::vector<EscalationLevel>& levels, const std::string& actor)
+{
+    return m_parts->inUnit(unit, [&] {
+        m_parts->knownUnit(unit);
+        const EscalationSet set{.at = m_parts->clock.now(), .levels = levels};
+        need(checkEscalation(set));
+        m_parts->append(recordkind::escalation, unit, toBody(set), actor);
+    });
+}
+
+Result<std::vector<EscalationLevel>> Store::escalation(const std::string& unit) const
+{
+    return attempt([&] {
+        const auto sets = m_parts->supplies.facts<EscalationSet>(
+            unit, recordkind::escalation, escalationFromBody, SupplyFactTable::levels);
+        return sets.empty() ? std::vector<EscalationLevel>(usualEscalation.begin(), usualEscalation.end())
+                            : sets.back().what.levels;
     });
 }
 

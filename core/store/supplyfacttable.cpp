@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/supplyfacttable.h"
 
+#include "core/gap/escalationrecord.h"
 #include "core/review/visitresult.h"
 #include "core/store/recordkind.h"
 #include "core/supply/birthboard.h"
@@ -64,6 +65,8 @@ std::optional<SupplyPlace> supplyPlaceOf(std::string_view recordKind, const Json
     }
     if (recordKind == recordkind::visit)
         return placed(SupplyFactTable::visited, need(visitResultFromBody(body)).at);
+    if (recordKind == recordkind::escalation)
+        return placed(SupplyFactTable::levels, need(escalationFromBody(body)).at);
     return std::nullopt;
 }
 

@@ -31,6 +31,7 @@ public:
     static constexpr char given[] = "given"; ///< subjects of handovers
     static constexpr char taken[] = "taken";
     static constexpr char visited[] = "visited"; ///< subject of visits
+    static constexpr char levels[] = "levels"; ///< subject of escalations
 
     explicit SupplyFactTable(Database& database)
         : m_database(database)

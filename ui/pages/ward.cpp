@@ -48,6 +48,7 @@ void Ward::readBoard()
         m_board = std::move(*board);
     else if (!m_fault)
         m_fault = board.error();
+    m_escalation = m_store.escalation(m_unit).value_or(std::vector<EscalationLevel>());
     m_notices = noticesOf(m_store, *m_view, m_board, now()).value_or(std::vector<Notice>());
 }
 

@@ -31,6 +31,8 @@ public:
 
     /** Warmers and expected births, read with the shift. */
     [[nodiscard]] const BoardView& board() const { return m_board; }
+    /** Who hears when of a gap that lasts, read with the shift. */
+    [[nodiscard]] const std::vector<EscalationLevel>& escalation() const { return m_escalation; }
     /** What is due, first due first, read with the shift. */
     [[nodiscard]] const std::vector<Notice>& notices() const { return m_notices; }
 
@@ -98,6 +100,7 @@ private:
     std::optional<Error> m_fault;
     BoardView m_board;
     std::vector<Notice> m_notices;
+    std::vector<EscalationLevel> m_escalation;
 };
 
 }

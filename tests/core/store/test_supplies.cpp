@@ -45,6 +45,23 @@ TEST_CASE("what was entered of supplies and devices is read back, also after a r
     }
 }
 
+TEST_CASE("who hears of a gap that lasts is as the unit set it last, also after a rebuild")
+{
+    Ward ward;
+    const std::vector<EscalationLevel> usual(usualEscalation.begin(), usualEscalation.end());
+    CHECK(must(ward.store->escalation(ward.unit)) == usual);
+    const std::vector own{EscalationLevel{EscalationTo::InCharge, 50}, EscalationLevel{EscalationTo::District, 300}};
+    must(ward.store->setEscalation(ward.unit, {}, "AB"));
+    ward.clock.advance(minutes(1));
+    must(ward.store->setEscalation(ward.unit, own, "AB"));
+    CHECK(codeOf(ward.store->setEscalation(ward.unit, {own[1], own[0]}, "AB")) == ErrorCode::InvalidArgument);
+    CHECK(codeOf(ward.store->setEscalation("nowhere", own, "AB")) == ErrorCode::NotFound);
+    CHECK(must(ward.store->escalation(ward.unit)) == own);
+    CHECK(ward.fault() == "");
+    must(ward.store->rebuild());
+    CHECK(must(ward.store->escalation(ward.unit)) == own);
+}
+
 TEST_CASE("an item is as it was last described, whatever was described first")
 {
     Ward ward;

@@ -41,7 +41,7 @@ ActionRow GapText::open(const Gap& gap) const
         subtitle += tr(" · until then: %1").arg(qs(gap.measure));
     if (const QString done = mending(gap); !done.isEmpty())
         subtitle += QStringLiteral(" · ") + done;
-    else if (escalationOf(gap, m_now).now > EscalationTo::Owner) // how far it is, else, stands beside the chosen one
+    else if (escalationOf(gap, m_now, m_ward.escalation()).now > EscalationTo::Owner) // how far it is, else, stands beside the chosen one
         subtitle += QStringLiteral(" · ") + escalation(gap);
     if (!gap.remark.empty())
         subtitle += QStringLiteral(" · “%1”").arg(qs(gap.remark));
@@ -112,7 +112,7 @@ QString GapText::person(EscalationTo to)
 
 QString GapText::escalation(const Gap& gap) const
 {
-    const Escalation up = escalationOf(gap, m_now);
+    const Escalation up = escalationOf(gap, m_now, m_ward.escalation());
     QStringList parts;
     if (up.now)
         parts << tr("Now for %1").arg(person(*up.now));

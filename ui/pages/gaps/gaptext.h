@@ -30,8 +30,10 @@ public:
     /** What comes back most, named; empty when nothing came back. */
     [[nodiscard]] QString returning(const std::vector<Gap>& gaps) const;
 
-private:
+    /** "the in-charge" */
     [[nodiscard]] static QString person(EscalationTo to);
+
+private:
     [[nodiscard]] QString mending(const Gap& gap) const;
 
     [[nodiscard]] std::optional<Item> itemOf(const Gap& gap) const;

@@ -2,6 +2,7 @@
 #include "ui/pages/setup/setuppage.h"
 
 #include "core/checklist/reader.h"
+#include "ui/pages/setup/escalationsheet.h"
 #include "ui/text/errortext.h"
 #include "ui/text/wardtext.h"
 #include "ui/widgets/foldingrow.h"
@@ -94,6 +95,7 @@ SetupPage::SetupPage(Ward& ward, Settings settings, QWidget* parent)
     right->setContentsMargins(0, 0, 0, 0);
     right->setSpacing(theme.space(Space::Near));
     right->addWidget(makeLook());
+    right->addWidget(new EscalationSheet(m_ward));
     right->addWidget(makeDatabase());
     auto* cautions = new WrapLabel(WardText::cautions(), TextRole::Small);
     cautions->setTone(Tone::Soft);

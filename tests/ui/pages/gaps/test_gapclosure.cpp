@@ -8,6 +8,7 @@
 
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 
 using namespace cradlepost;
 using namespace cradlepost::test;
@@ -93,4 +94,33 @@ TEST_CASE("what helps until then is kept and shown, and how far a late gap has g
     ward.tick(151min);
     CHECK(ward.row("openGapsTable", 0)
               .contains(QStringLiteral("Now for the in-charge, for the quality officer from 21:30")));
+}
+
+TEST_CASE("who hears of a gap that lasts is set in Set-up, and Gaps says it so from then on")
+{
+    WardWindow ward;
+    ward.walk({criticalItem(*ward.store)}); // found at 14:00, due at 19:00
+    ward.open();
+    ward.press(Qt::Key_7, Qt::AltModifier);
+    CHECK(ward.find<QSpinBox>("escalation-owner").value() == 50);
+    const auto set = [&](const char* box, const QString& percent) {
+        auto& field = ward.find<QSpinBox>(box);
+        field.setFocus();
+        field.selectAll();
+        QTest::keyClicks(&field, percent);
+    };
+    set("escalation-owner", QStringLiteral("100"));
+    ward.find("escalationWhoEdit").setFocus();
+    ward.press(Qt::Key_Return);
+    CHECK(ward.text("escalationSaid") == QStringLiteral("Each has to hear later than the one before."));
+    set("escalation-owner", QStringLiteral("0")); // never
+    set("escalation-in-charge", QStringLiteral("20"));
+    ward.find("escalationWhoEdit").setFocus();
+    ward.press(Qt::Key_Return);
+    CHECK(ward.text("escalationSaid") == QStringLiteral("Kept."));
+    CHECK(must(ward.store->escalation("sorrel-hill")).front()
+        == EscalationLevel{.to = EscalationTo::InCharge, .percent = 20});
+    ward.press(Qt::Key_3, Qt::AltModifier);
+    CHECK(ward.text("gapLife").contains(QStringLiteral("for the in-charge from 15:00"))); // a fifth of five hours
+    CHECK_FALSE(must(ward.store->verify()).fault);
 }
