@@ -2,6 +2,7 @@
 #include "core/review/trustrepeats.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 
@@ -9,18 +10,26 @@ namespace cradlepost {
 
 namespace {
 
-/** What a round says of each item of its checklist: the reading, or else the letter. */
-std::vector<std::string> wordsOf(const RoundFact& fact)
+/** How often the rounds say what of one item: the reading, or else the letter. */
+struct Said
 {
-    std::vector<std::string> words;
-    words.reserve(fact.outcomes.size());
-    for (const char letter : fact.outcomes)
-        words.emplace_back(1, letter);
+    std::array<std::int64_t, 4> letters{}; ///< m, g, n, u
+    std::map<Decimal, std::int64_t> readings;
+};
+
+constexpr std::size_t placeOf(char letter) { return letter == 'm' ? 0 : letter == 'g' ? 1 : letter == 'n' ? 2 : 3; }
+
+void count(std::vector<Said>& said, const RoundFact& fact)
+{
+    said.resize(std::max(said.size(), fact.outcomes.size()));
+    for (std::size_t i = 0; i < fact.outcomes.size(); ++i)
+        ++said[i].letters[placeOf(fact.outcomes[i])];
     for (const ReadingFact& reading : fact.readings) {
-        if (reading.position < words.size())
-            words[reading.position] = std::to_string(reading.value.thousandths);
+        if (reading.position >= fact.outcomes.size())
+            continue;
+        --said[reading.position].letters[placeOf(fact.outcomes[reading.position])];
+        ++said[reading.position].readings[reading.value];
     }
-    return words;
 }
 
 std::string textOf(const RoundFact& fact)
@@ -36,22 +45,21 @@ bool counts(const RoundFact& fact, std::size_t list) { return fact.list == list 
 /** Chance that two rounds say the same, from how often each item says what. */
 Result<double> sameChance(std::span<const ChosenRound> rounds, std::size_t list)
 {
-    std::vector<std::map<std::string, double>> said;
+    std::vector<Said> said;
     double n = 0;
     for (const ChosenRound& round : rounds) {
         if (!counts(*round.fact, list))
             continue;
-        const auto words = wordsOf(*round.fact);
-        said.resize(words.size());
-        for (std::size_t i = 0; i < words.size(); ++i)
-            ++said[i][words[i]];
+        count(said, *round.fact);
         ++n;
     }
     std::vector<std::vector<double>> chances;
-    for (const auto& item : said) {
+    for (const Said& item : said) {
         chances.emplace_back();
-        for (const auto& [word, times] : item)
-            chances.back().push_back(times / n);
+        for (const std::int64_t times : item.letters)
+            chances.back().push_back(static_cast<double>(times) / n);
+        for (const auto& [reading, times] : item.readings)
+            chances.back().push_back(static_cast<double>(times) / n);
     }
     return stats::sameRoundChance(chances);
 }

@@ -3,12 +3,12 @@
 
 #include "core/review/unitquestions.h"
 #include "core/store/districtshelves.h"
-#include "core/store/dueshifts.h"
 #include "core/store/parts.h"
 #include "core/store/unithistory.h"
 
 #include <algorithm>
 #include <map>
+#include <span>
 
 namespace cradlepost {
 
@@ -30,14 +30,14 @@ void look(Looks& looks, std::string_view outcomes)
     }
 }
 
-bool isLate(const Statement& row, const Shift& shift, double inTimeShare)
+bool isLate(const RoundFact& round, const Shift& shift, double inTimeShare)
 {
     const auto allowed = std::chrono::duration<double, std::milli>(shift.ends - shift.begins) * inTimeShare;
-    return std::max(row.time(7), row.time(8)) - shift.begins >= allowed;
+    return std::max(round.finished, round.recorded) - shift.begins >= allowed;
 }
 
 /** Due and done of a span; `done` holds the slots with a round, in order. */
-void countDue(UnitTallies& tallies, const std::vector<Shift>& due, const std::vector<Slot>& done,
+void countDue(UnitTallies& tallies, std::span<const Shift> due, const std::vector<Slot>& done,
     const ReviewSpan& span, Instant now)
 {
     std::map<Date, bool> days; // with a round due: whether one was done
@@ -72,7 +72,7 @@ public:
         m_history.before = spanBefore(span);
         m_history.now = now;
         m_history.months = seriesOf(span);
-        m_from = std::min(m_history.before.from, m_history.months.front() / std::chrono::day(1));
+        m_series = m_history.months.front() / std::chrono::day(1);
     }
 
     DistrictHistory read(EntryQuestions questions)
@@ -83,11 +83,9 @@ public:
         if (!units.empty())
             m_history.zone = need(TimeZone::named(units.front().zone));
         for (const Unit& unit : units)
-            readUnit(unit);
+            readUnit(unit, questions);
         setItems();
         readStock();
-        if (questions == EntryQuestions::Ask)
-            ask();
         return std::move(m_history);
     }
 
@@ -98,78 +96,76 @@ private:
         std::map<std::size_t, Looks> looks; ///< by position in m_history.lists
     };
 
-    void readUnit(const Unit& unit)
+    void readUnit(const Unit& unit, EntryQuestions questions)
     {
-        const TimeZone zone = need(TimeZone::named(unit.zone));
+        const Date dueFrom = questions == EntryQuestions::Ask
+            ? std::min(m_history.before.from, lookBack(m_history.span))
+            : m_history.before.from;
+        const UnitHistory history = need(unitRounds(m_store, unit.id,
+            {.from = std::min(dueFrom, m_series), .dueFrom = dueFrom}, m_history.span, m_history.now));
         DistrictUnit one{.id = unit.id, .name = unit.name, .level = unit.level};
         one.months.resize(m_history.months.size());
         m_gathered.emplace_back();
-        m_due = dueShifts(*m_parts.database, m_parts.units, unit.id, zone,
-            {.from = m_history.before.from, .to = m_history.span.to}, m_history.now);
+        const auto due = std::find_if(history.due.begin(), history.due.end(),
+            [&](const Shift& shift) { return shift.date >= m_history.before.from; });
+        const std::span<const Shift> counted(due, history.due.end());
         m_done.clear();
-        readRounds(one);
-        countDue(one.span, m_due, m_done, m_history.span, m_history.now);
-        countDue(one.before, m_due, m_done, m_history.before, m_history.now);
-        readEnd(one, zone);
+        takeRounds(one, history, counted);
+        countDue(one.span, counted, m_done, m_history.span, m_history.now);
+        countDue(one.before, counted, m_done, m_history.before, m_history.now);
+        readEnd(one, history, counted);
         readOthers(unit.id);
-        readVisits(one, zone);
+        readVisits(one, history.zone);
+        if (questions == EntryQuestions::Ask)
+            one.questions = static_cast<std::int64_t>(need(unitQuestions(history, m_history.span)).size());
         m_history.units.push_back(std::move(one));
     }
 
-    void readRounds(DistrictUnit& unit)
+    void addToMonth(DistrictUnit& unit, Date day, bool isClear, stats::Tally items) const
     {
-        Statement row = m_parts.database->prepare(
-            "SELECT slot, checklist, version, outcomes, verdict, met, applicable, finished, recorded, "
-            "source, amended FROM round WHERE unit = ? AND slot >= ? AND slot < ? AND kind = 'shift' "
-            "ORDER BY slot, recorded");
-        row.bind(unit.id).bind(slotOf(m_from, 0)).bind(slotOf(m_history.span.to, 0));
-        std::optional<Slot> last;
-        auto due = m_due.begin();
-        while (row.next()) {
-            const Slot slot = row.integer(0);
-            // Two stations may each have one of the same shift: the first one recorded counts.
-            if (last == slot)
-                continue;
-            last = slot;
-            while (due != m_due.end() && due->slot() < slot)
-                ++due;
-            const Shift* shift = due != m_due.end() && due->slot() == slot ? &*due : nullptr;
-            takeRound(unit, row, shift);
+        const auto month
+            = std::find(m_history.months.begin(), m_history.months.end(), day.year() / day.month());
+        if (month == m_history.months.end())
+            return;
+        UnitMonth& at = unit.months[static_cast<std::size_t>(month - m_history.months.begin())];
+        at.noCriticalGap += {.x = isClear ? 1 : 0, .n = 1};
+        at.items += items;
+    }
+
+    void takeRounds(DistrictUnit& unit, const UnitHistory& history, std::span<const Shift> due)
+    {
+        std::vector<std::size_t> lists; // of the unit's, among all
+        for (const ChecklistInForce& list : history.lists)
+            lists.push_back(listOf(list.checklist->id, list.checklist->version, 0));
+        auto shift = due.begin();
+        for (const RoundFact& round : history.rounds) {
+            const Date day = dateOfSlot(round.slot);
+            const std::size_t list = lists[round.list];
+            m_latest[list] = std::max(m_latest[list], round.slot);
+            addToMonth(unit, day, round.state != Readiness::NotReady, itemsOf(round));
+            while (shift != due.end() && shift->slot() < round.slot)
+                ++shift;
+            if (shift != due.end() && shift->slot() == round.slot)
+                takeRound(unit, round, *shift, list);
         }
     }
 
-    void takeRound(DistrictUnit& unit, const Statement& row, const Shift* shift)
+    static stats::Tally itemsOf(const RoundFact& round) { return {.x = round.met, .n = round.applicable}; }
+
+    void takeRound(DistrictUnit& unit, const RoundFact& round, const Shift& shift, std::size_t list)
     {
-        const auto state = readinessFromCode(row.textView(4));
-        if (!state)
-            refuse(ErrorCode::Damaged, "a round has an unknown code in column verdict",
-                "Run verify, then rebuild.");
-        const Date day = dateOfSlot(row.integer(0));
-        const bool isClear = *state != Readiness::NotReady;
-        const stats::Tally items{.x = row.integer(5), .n = row.integer(6)};
-        const auto month
-            = std::find(m_history.months.begin(), m_history.months.end(), day.year() / day.month());
-        if (month != m_history.months.end()) {
-            UnitMonth& at = unit.months[static_cast<std::size_t>(month - m_history.months.begin())];
-            at.noCriticalGap += {.x = isClear ? 1 : 0, .n = 1};
-            at.items += items;
-        }
-        const std::size_t list = listOf(row.textView(1), row.number(2), row.integer(0));
-        if (shift == nullptr)
-            return;
-        m_done.push_back(row.integer(0));
-        const bool inSpan = m_history.span.contains(day);
+        m_done.push_back(round.slot);
+        const bool inSpan = m_history.span.contains(shift.date);
         UnitTallies& tallies = inSpan ? unit.span : unit.before;
-        tallies.add(*state);
-        tallies.items += items;
-        const bool isPaper = row.textView(9) == "paper";
-        tallies.paper += isPaper ? 1 : 0;
-        tallies.late += !isPaper && isLate(row, *shift, m_options.inTimeShare) ? 1 : 0;
-        tallies.amended += row.number(10) > 0 ? 1 : 0;
+        tallies.add(round.state);
+        tallies.items += itemsOf(round);
+        tallies.paper += round.fromPaper ? 1 : 0;
+        tallies.late += !round.fromPaper && isLate(round, shift, m_options.inTimeShare) ? 1 : 0;
+        tallies.amended += round.amended > 0 ? 1 : 0;
         if (!inSpan)
             return;
-        look(m_gathered.back().looks[list], row.textView(3));
-        addShift(unit, shift->code, isClear);
+        look(m_gathered.back().looks[list], round.outcomes);
+        addShift(unit, shift.code, round.state != Readiness::NotReady);
     }
 
     static void addShift(DistrictUnit& unit, const std::string& code, bool isClear)
@@ -211,21 +207,27 @@ private:
     }
 
     /** What stands at the end of the span. */
-    void readEnd(DistrictUnit& unit, const TimeZone& zone)
+    void readEnd(DistrictUnit& unit, const UnitHistory& history, std::span<const Shift> due)
     {
-        Instant end = m_due.empty() ? zone.toInstant({.date = m_history.span.to}) : m_due.back().ends;
+        Instant end = due.empty() ? history.zone.toInstant({.date = m_history.span.to}) : due.back().ends;
         end = std::min(end, m_history.now);
         for (const Gap& gap : m_parts.gaps.during(unit.id, end, end))
             unit.open.push_back(
                 {.item = gap.item, .severity = gap.severity, .hours = HourCount(end - gap.openedAt).count()});
+        unit.lastRound = lastRound(history);
+        if (!due.empty())
+            unit.silentDays
+                = std::max(0.0, DayCount(end - unit.lastRound.value_or(due.front().begins)).count());
+    }
+
+    std::optional<Instant> lastRound(const UnitHistory& history) const
+    {
+        if (!history.rounds.empty())
+            return history.rounds.back().finished;
         Statement row = m_parts.database->prepare("SELECT finished FROM round WHERE unit = ? AND slot < ? "
                                                   "AND kind = 'shift' ORDER BY slot DESC LIMIT 1");
-        row.bind(unit.id).bind(slotOf(m_history.span.to, 0));
-        if (row.next())
-            unit.lastRound = row.time(0);
-        if (!m_due.empty())
-            unit.silentDays
-                = std::max(0.0, DayCount(end - unit.lastRound.value_or(m_due.front().begins)).count());
+        row.bind(history.unit).bind(slotOf(m_history.span.to, 0));
+        return row.next() ? std::optional(row.time(0)) : std::nullopt;
     }
 
     void readVisits(DistrictUnit& unit, const TimeZone& zone)
@@ -278,23 +280,14 @@ private:
             std::swap(m_history.lists[order.front()], m_history.lists.back()); // the latest last
     }
 
-    void ask()
-    {
-        for (DistrictUnit& unit : m_history.units) {
-            const UnitHistory history = need(unitHistory(m_store, unit.id, m_history.span, m_history.now));
-            unit.questions = static_cast<std::int64_t>(need(unitQuestions(history, m_history.span)).size());
-        }
-    }
-
     Store::Parts& m_parts;
     const Store& m_store;
     DistrictHistory m_history;
     ReviewOptions m_options;
-    Date m_from;
+    Date m_series; ///< first day of its months
     std::vector<Gathered> m_gathered; ///< by unit
     std::vector<Slot> m_latest; ///< of each list
-    std::vector<Shift> m_due; ///< of the unit that is read
-    std::vector<Slot> m_done; ///< of it: shifts due with a round
+    std::vector<Slot> m_done; ///< of the unit that is read: shifts due with a round
 };
 
 Result<DistrictHistory> districtHistory(

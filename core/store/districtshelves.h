@@ -6,7 +6,7 @@
 
 namespace cradlepost {
 
-/** The shelves of these units at `now`, one entry a unit; a unit without shifts or a checklist has none. */
+/** The shelves of these units at `now`, one entry a unit: what runs out first stands first. */
 Result<std::vector<UnitShelves>> districtShelves(
     const Store& store, const std::vector<std::string>& units, Instant now);
 

@@ -21,6 +21,7 @@ struct Store::Parts
         , ledger(*database)
         , units(*database)
         , rounds(*database)
+        , months(*database)
         , amendments(*database, *database)
         , ideas(*database)
         , supplies(*database)
@@ -132,6 +133,7 @@ public:
     LedgerTable ledger;
     UnitTable units;
     RoundTable rounds;
+    RoundMonthTable months;
     AmendmentTable amendments;
     ChangeIdeaTable ideas;
     SupplyFactTable supplies;

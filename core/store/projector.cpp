@@ -47,7 +47,7 @@ std::vector<PositionReading> measuredIn(const RoundRecord& round)
 const std::vector<ProjectionTable>& projectionTables()
 {
     static const std::vector<ProjectionTable> tables{{"clock_back", 2}, {"unit", 1}, {"shift_pattern", 2},
-        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"amendment", 5}, {"gap", 4},
+        {"people", 1}, {"checklist", 2}, {"adoption", 3}, {"round", 4}, {"round_month", 2}, {"amendment", 5}, {"gap", 4},
         {"gap_action", 4}, {"gap_progress", 1}, {"change_idea", 2}, {"supply_fact", 6},
         {"stock_movement", 5}};
     return tables;
@@ -59,6 +59,7 @@ Projector::Projector(Database& ledger, Database& target)
     , m_units(target)
     , m_checklists(ledger, target)
     , m_rounds(target)
+    , m_months(target)
     , m_amendments(ledger, target)
     , m_ideas(target)
     , m_supplies(target)
@@ -75,6 +76,7 @@ void Projector::beginReplay()
         m_target.run(std::string("DELETE FROM ") + table.name);
     m_checklists.forget();
     m_gaps.postpone();
+    m_months.gather();
     m_replaying = true;
 }
 
@@ -95,6 +97,7 @@ void Projector::endReplay()
     for (const RecordId& round : m_amendments.rounds())
         recount(round, std::nullopt);
     m_gaps.carryPostponed();
+    m_months.write();
     m_replaying = false;
     m_before.reset();
 }
@@ -178,6 +181,7 @@ void Projector::apply(const Record& record, const RoundRecord& round)
 void Projector::gatherLate()
 {
     m_gaps.gatherLate();
+    m_months.gather();
     m_before.reset();
     m_gathering = true;
 }
@@ -185,6 +189,7 @@ void Projector::gatherLate()
 void Projector::carryLate()
 {
     m_gaps.carryLate();
+    m_months.write();
     m_before.reset();
     m_gathering = false;
 }
@@ -193,6 +198,7 @@ void Projector::forget()
 {
     m_checklists.forget();
     m_gaps.forgetLate();
+    m_months.forget();
     m_before.reset();
     m_gathering = false;
 }
@@ -204,23 +210,25 @@ void Projector::applyRound(const Record& record, const RoundRecord& round, const
         refuse(ErrorCode::BadDocument,
             "record of kind '" + record.kind + "': it holds a '" + codeName(round.kind) + '\'');
     const auto setBack = origin.at - record.madeAt;
-    m_rounds.put(record.unit,
-        {.slot = round.shift.slot(),
-            .id = origin.id,
-            .kind = round.kind,
-            .checklist = round.checklist,
-            .version = round.version,
-            .outcomes = round.outcomes,
-            .state = round.state,
-            .met = round.met,
-            .applicable = round.applicable,
-            .index = round.index,
-            .started = round.started,
-            .finished = round.finished,
-            .actor = record.actor,
-            .recorded = origin.at,
-            .fromPaper = round.fromPaper},
-        measuredIn(round), setBack);
+    const RoundRow row{.slot = round.shift.slot(),
+        .id = origin.id,
+        .kind = round.kind,
+        .checklist = round.checklist,
+        .version = round.version,
+        .outcomes = round.outcomes,
+        .state = round.state,
+        .met = round.met,
+        .applicable = round.applicable,
+        .index = round.index,
+        .started = round.started,
+        .finished = round.finished,
+        .actor = record.actor,
+        .recorded = origin.at,
+        .fromPaper = round.fromPaper};
+    const auto readings = measuredIn(round);
+    m_rounds.put(record.unit, row, readings, setBack);
+    if (round.kind == RoundKind::Shift)
+        m_months.put(record.unit, row, readings);
     // Whoever looks behind a round changes nothing of it, nor of what is being mended.
     if (!spotCheck)
         m_gaps.take(record.unit,
@@ -244,10 +252,14 @@ void Projector::recount(const RecordId& id, const std::optional<RecordId>& newes
         return; // it names no round, or one that has not come yet or cannot be read
     if (need(counted).amendments.empty())
         return;
-    const auto setBack = m_rounds.amend(counted->unit, id, counted->round, measuredIn(counted->round),
-        {.times = static_cast<int>(counted->amendments.size()), .last = counted->amendments.back().at});
+    const auto readings = measuredIn(counted->round);
+    const RoundTable::Amended amended{
+        .times = static_cast<int>(counted->amendments.size()), .last = counted->amendments.back().at};
+    const auto setBack = m_rounds.amend(counted->unit, id, counted->round, readings, amended);
     if (!setBack)
         return;
+    if (counted->round.kind == RoundKind::Shift)
+        m_months.amend(counted->unit, id, counted->round, readings, amended);
     RoundFindings findings = findingsOf(counted->round, id);
     const RoundRecord before = (newest ? m_amendments.read(id, newest) : m_amendments.readFirst(id)).round;
     if (m_replaying || findingsOf(before, id) != findings)

@@ -6,6 +6,7 @@
 #include "core/store/checklisttable.h"
 #include "core/store/gapcarrier.h"
 #include "core/store/ledgertable.h"
+#include "core/store/roundmonthtable.h"
 #include "core/store/roundtable.h"
 #include "core/store/stockmovementtable.h"
 #include "core/store/supplyfacttable.h"
@@ -69,6 +70,7 @@ private:
     UnitTable m_units;
     ChecklistTable m_checklists;
     RoundTable m_rounds;
+    RoundMonthTable m_months;
     AmendmentTable m_amendments;
     ChangeIdeaTable m_ideas;
     SupplyFactTable m_supplies;

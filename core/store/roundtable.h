@@ -11,6 +11,7 @@ struct PositionReading
 {
     std::size_t position = 0;
     std::int64_t thousandths = 0;
+    bool operator==(const PositionReading&) const = default;
 };
 
 /** The projection `round`. */

@@ -12,6 +12,15 @@ namespace {
 
 constexpr Decimal onePiece{1000};
 
+/** Pieces a day; nothing without any day. */
+std::optional<double> meanOf(const std::vector<std::int64_t>& used)
+{
+    if (used.empty())
+        return std::nullopt;
+    return static_cast<double>(std::accumulate(used.begin(), used.end(), std::int64_t{0}))
+        / static_cast<double>(used.size());
+}
+
 std::int64_t wholePacks(std::int64_t pieces, std::int64_t pack) { return (pieces + pack - 1) / pack * pack; }
 
 }
@@ -52,15 +61,24 @@ ShelfRow ShelfReader::shelf(const StockItem& item, std::span<const Recorded<Stoc
     row.status = statusOf(item.levels, row.usable);
     row.expiring = expiringFrom(row.book, m_today);
     const auto used = useWhileInStock(days.days);
-    if (!used.empty()) {
-        row.perDay = static_cast<double>(std::accumulate(used.begin(), used.end(), std::int64_t{0}))
-            / static_cast<double>(used.size());
+    row.perDay = meanOf(used);
+    if (row.perDay)
         row.cover = coverOf(row.usable, *row.perDay, m_shiftsPerDay);
-    }
     row.runDown = runDown(row.book, m_today,
         {.thousandths = static_cast<std::int64_t>(std::lround(row.perDay.value_or(0) * 1000))});
     foresee(row, asWrittenUp(used));
     return row;
+}
+
+ShelfStand ShelfReader::stand(
+    const StockItem& item, std::span<const Recorded<StockMovement>> movements) const
+{
+    const ItemDays days
+        = daysOfItem(movements, m_zone, addDays(m_today, -m_rules.lookBack), addDays(m_today, -1));
+    return {.item = item,
+        .usable = days.book.usableOn(m_today),
+        .perDay = meanOf(useWhileInStock(days.days)),
+        .daysToDelivery = std::max(0, daysBetween(m_today, nextDelivery(movements)))};
 }
 
 /** The need in pieces until the delivery, fitted to the item's own use. */

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/storesview.h"
+#include "core/supply/transfer.h"
 
 #include <span>
 
@@ -22,6 +23,10 @@ public:
 
     /** `movements`: all of that item, in order of time. */
     [[nodiscard]] ShelfRow shelf(
+        const StockItem& item, std::span<const Recorded<StockMovement>> movements) const;
+
+    /** What of it a comparison of units needs. */
+    [[nodiscard]] ShelfStand stand(
         const StockItem& item, std::span<const Recorded<StockMovement>> movements) const;
 
 private:

@@ -5,36 +5,10 @@
 #include "core/store/parts.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace cradlepost {
 
-namespace {
-
-/** "0=26400 20=80000", as the projection writes it. */
-std::vector<ReadingFact> readingsFrom(std::string_view text)
-{
-    std::vector<ReadingFact> readings;
-    const char* at = text.data();
-    const char* const end = at + text.size();
-    while (at < end) {
-        ReadingFact reading;
-        const auto position = std::from_chars(at, end, reading.position);
-        const bool hasValue = position.ec == std::errc() && position.ptr < end && *position.ptr == '=';
-        const auto value = hasValue ? std::from_chars(position.ptr + 1, end, reading.value.thousandths)
-                                    : std::from_chars_result{at, std::errc::invalid_argument};
-        if (value.ec != std::errc() || (value.ptr != end && *value.ptr != ' '))
-            refuse(ErrorCode::Damaged, "a round has readings that cannot be read: " + std::string(text),
-                "Run verify, then rebuild.");
-        readings.push_back(reading);
-        at = value.ptr == end ? end : value.ptr + 1;
-    }
-    return readings;
-}
-
-}
-
-/** Reads one unit's history, the rounds straight from their rows. */
+/** Reads one unit's history, the rounds from their packed months. */
 class HistoryReader
 {
 public:
@@ -47,22 +21,20 @@ public:
 
     UnitHistory read(const ReviewSpan& span, Instant now)
     {
-        m_history.unit = m_unit;
-        m_history.zone = need(TimeZone::named(m_parts.knownUnit(m_unit).zone));
-        m_history.from = lookBack(span);
-        m_history.to = span.to;
-        m_history.now = now;
-        readAdoptions();
+        begin({.from = lookBack(span), .to = span.to}, lookBack(span), now);
         readOthers();
-        m_history.due = dueShifts(*m_parts.database, m_parts.units, m_unit, m_history.zone,
-            {.from = m_history.from, .to = m_history.to}, now);
-        readRounds();
         const TimeZone& zone = m_history.zone;
         // The weeks before the span set limits by their rounds; of their gaps nothing is asked.
         m_history.gapsFrom = span.from;
         m_history.gaps = m_parts.gaps.during(m_unit, zone.toInstant({.date = span.from}),
             zone.toInstant({.date = addDays(m_history.to, 1)}));
         m_history.changes = need(m_store.changeIdeas(m_unit));
+        readSpotChecks(span);
+        return std::move(m_history);
+    }
+    UnitHistory read(const RoundsWish& wish, const ReviewSpan& span, Instant now)
+    {
+        begin({.from = wish.from, .to = span.to}, wish.dueFrom, now);
         readSpotChecks(span);
         return std::move(m_history);
     }
@@ -73,6 +45,20 @@ private:
         Date from;
         ChosenLimits limits;
     };
+
+    /** Shifts due and rounds. */
+    void begin(const ReviewSpan& days, Date dueFrom, Instant now)
+    {
+        m_history.unit = m_unit;
+        m_history.zone = need(TimeZone::named(m_parts.knownUnit(m_unit).zone));
+        m_history.from = days.from;
+        m_history.to = days.to;
+        m_history.now = now;
+        readAdoptions();
+        m_history.due = dueShifts(*m_parts.database, m_parts.units, m_unit, m_history.zone,
+            {.from = dueFrom, .to = days.to}, now);
+        readRounds();
+    }
 
     void readAdoptions()
     {
@@ -98,41 +84,36 @@ private:
 
     void readRounds()
     {
-        Statement row = m_parts.database->prepare(
-            "SELECT slot, checklist, version, outcomes, verdict, met, applicable, readiness, started, "
-            "finished, recorded, source, amended, amended_at, actor, readings FROM round "
-            "WHERE unit = ? AND slot >= ? AND slot < ? AND kind = 'shift' ORDER BY slot, recorded");
-        row.bind(m_unit).bind(slotOf(m_history.from, 0)).bind(slotOf(m_history.to, 0));
-        while (row.next()) {
-            // Two stations may each have one of the same shift: the first one recorded counts.
-            if (m_history.rounds.empty() || m_history.rounds.back().slot != row.integer(0))
-                m_history.rounds.push_back(roundIn(row));
-        }
+        const Slot from = slotOf(m_history.from, 0);
+        const Slot to = slotOf(m_history.to, 0);
+        m_parts.months.visit(m_unit, from, to, [&](PackedMonth month) {
+            m_history.rounds.reserve(m_history.rounds.size() + month.rounds.size());
+            for (PackedRound& round : month.rounds)
+                if (from <= round.slot && round.slot < to)
+                    m_history.rounds.push_back(factOf(month, round));
+        });
     }
 
-    RoundFact roundIn(const Statement& row)
+    RoundFact factOf(const PackedMonth& month, PackedRound& round)
     {
-        const auto state = readinessFromCode(row.textView(4));
-        if (!state)
-            refuse(ErrorCode::Damaged, "a round has an unknown code in column verdict",
-                "Run verify, then rebuild.");
-        RoundFact fact{.slot = row.integer(0),
-            .list = listOf(row.textView(1), row.number(2), dateOfSlot(row.integer(0))),
-            .outcomes = row.text(3),
-            .state = *state,
-            .met = row.number(5),
-            .applicable = row.number(6),
-            .index = row.number(7),
-            .started = row.time(8),
-            .finished = row.time(9),
-            .recorded = row.time(10),
-            .fromPaper = row.textView(11) == "paper",
-            .amended = row.number(12),
-            .amendedAt = {},
-            .actor = row.text(14),
-            .readings = readingsFrom(row.textView(15))};
-        if (!row.isNull(13))
-            fact.amendedAt = row.time(13);
+        RoundFact fact{.slot = round.slot,
+            .list = listOf(month.names[round.checklist], round.version, dateOfSlot(round.slot)),
+            .outcomes = std::move(round.outcomes),
+            .state = round.state,
+            .met = round.met,
+            .applicable = round.applicable,
+            .index = round.index,
+            .started = round.started,
+            .finished = round.finished,
+            .recorded = round.recorded,
+            .fromPaper = round.fromPaper,
+            .amended = round.amended,
+            .amendedAt = round.amendedAt,
+            .actor = month.names[round.actor],
+            .readings = {}};
+        fact.readings.reserve(round.readings.size());
+        for (const PositionReading& reading : round.readings)
+            fact.readings.push_back({.position = reading.position, .value = {.thousandths = reading.thousandths}});
         return fact;
     }
 
@@ -141,15 +122,22 @@ private:
     {
         const auto after = std::upper_bound(m_adoptions.begin(), m_adoptions.end(), day,
             [](Date one, const Since& adoption) { return one < adoption.from; });
+        const auto isThat = [&](std::size_t i) {
+            const Checklist& list = *m_history.lists[i].checklist;
+            return list.version == version && list.id == id;
+        };
+        // Most rounds are like the one before.
+        if (!m_history.lists.empty() && m_lastAfter == after && isThat(m_lastList))
+            return m_lastList;
+        m_lastAfter = after;
         const ChosenLimits limits = after == m_adoptions.begin() ? ChosenLimits() : std::prev(after)->limits;
         for (std::size_t i = m_history.lists.size(); i-- > 0;) {
-            const ChecklistInForce& list = m_history.lists[i];
-            if (list.checklist->version == version && list.checklist->id == id && list.limits == limits)
-                return i;
+            if (isThat(i) && m_history.lists[i].limits == limits)
+                return m_lastList = i;
         }
         m_history.lists.push_back(
             {.checklist = m_parts.knownChecklist(std::string(id), version), .limits = limits});
-        return m_history.lists.size() - 1;
+        return m_lastList = m_history.lists.size() - 1;
     }
 
     void readSpotChecks(const ReviewSpan& span)
@@ -173,12 +161,20 @@ private:
     std::string m_unit;
     UnitHistory m_history;
     std::vector<Since> m_adoptions;
+    std::vector<Since>::iterator m_lastAfter; ///< of the round before: the adoption that comes after it ...
+    std::size_t m_lastList = 0; ///< ... and its list
 };
 
 Result<UnitHistory> unitHistory(
     const Store& store, const std::string& unit, const ReviewSpan& span, Instant now)
 {
     return attempt([&] { return HistoryReader(store, unit).read(span, now); });
+}
+
+Result<UnitHistory> unitRounds(const Store& store, const std::string& unit, const RoundsWish& wish,
+    const ReviewSpan& span, Instant now)
+{
+    return attempt([&] { return HistoryReader(store, unit).read(wish, span, now); });
 }
 
 }

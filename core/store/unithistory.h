@@ -15,4 +15,18 @@ namespace cradlepost {
 Result<UnitHistory> unitHistory(
     const Store& store, const std::string& unit, const ReviewSpan& span, Instant now);
 
+/** How far back rounds, and shifts due, are read. */
+struct RoundsWish
+{
+    Date from;
+    Date dueFrom; ///< not before `from`
+};
+
+/**
+ * The same without gaps, change ideas and other checks, and from other days on. Enough for tallies, and for
+ * unitQuestions when both days lie at the look-back of the span or before it.
+ */
+Result<UnitHistory> unitRounds(const Store& store, const std::string& unit, const RoundsWish& wish,
+    const ReviewSpan& span, Instant now);
+
 }

@@ -21,7 +21,7 @@ $$;
 GRANT INSERT ON record, station TO cradlepost_station;
 GRANT INSERT ON clock_back, round, amendment, gap_action, supply_fact, stock_movement TO cradlepost_station;
 GRANT UPDATE ON round TO cradlepost_station; -- an amended round
-GRANT INSERT, UPDATE ON unit, shift_pattern, people, checklist, adoption, change_idea, gap_progress
+GRANT INSERT, UPDATE ON unit, shift_pattern, people, checklist, adoption, change_idea, gap_progress, round_month
     TO cradlepost_station;
 GRANT INSERT, UPDATE, DELETE ON gap TO cradlepost_station; -- a closed gap moves to another key
 GRANT INSERT, UPDATE, DELETE ON draft, station_trust TO cradlepost_station;

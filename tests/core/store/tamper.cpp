@@ -100,9 +100,29 @@ void withoutTriggers(const std::string& path, const std::string& sql)
     database.run("PRAGMA wal_checkpoint(TRUNCATE)");
 }
 
+namespace {
+/** Columns that name a row: WITHOUT ROWID tables have nothing else. */
+std::string keysOf(const std::string& path, const std::string& table)
+{
+    if (table == "record" || table == "clock_back")
+        return "station, seq";
+    for (const ProjectionTable& known : projectionTables()) {
+        if (table != known.name)
+            continue;
+        std::string list;
+        const auto columns = columnsOf(path, table);
+        for (int i = 0; i < known.keys; ++i)
+            list += (i == 0 ? "" : ", ") + columns[static_cast<std::size_t>(i)];
+        return list;
+    }
+    return "station";
+}
+}
+
 std::string changeValue(
     const std::string& path, const std::string& table, const std::string& column, std::mt19937& random)
 {
+    const std::string keys = keysOf(path, table);
     std::string before;
     std::string after;
     std::int64_t row = 0;
@@ -113,7 +133,7 @@ std::string changeValue(
             throw std::runtime_error("no row in " + table);
         row = static_cast<std::int64_t>(random() % static_cast<unsigned>(rows));
         Statement value
-            = database.prepare("SELECT quote(" + column + ") FROM " + table + " LIMIT 1 OFFSET ?");
+            = database.prepare("SELECT quote(" + column + ") FROM " + table + " ORDER BY " + keys + " LIMIT 1 OFFSET ?");
         value.bind(row);
         if (!value.next())
             throw std::runtime_error("no such row in " + table);
@@ -136,21 +156,9 @@ std::string changeValue(
         const bool inKey = column == "seq" || column == "nth" || column == "slot" || column == "version";
         after = std::to_string(std::stoll(before) + (inKey ? 1000 : 1));
     }
-    // The key names the row: WITHOUT ROWID tables have nothing else.
-    const std::string keys = table == "record" || table == "clock_back" ? "station, seq" : [&] {
-        for (const ProjectionTable& known : projectionTables())
-            if (table == known.name) {
-                std::string list;
-                const auto columns = columnsOf(path, table);
-                for (int i = 0; i < known.keys; ++i)
-                    list += (i == 0 ? "" : ", ") + columns[static_cast<std::size_t>(i)];
-                return list;
-            }
-        return std::string("station");
-    }();
     withoutTriggers(path,
         "UPDATE " + table + " SET " + column + " = " + after + " WHERE (" + keys + ") = (SELECT " + keys
-            + " FROM " + table + " LIMIT 1 OFFSET " + std::to_string(row) + ")");
+            + " FROM " + table + " ORDER BY " + keys + " LIMIT 1 OFFSET " + std::to_string(row) + ")");
     return before + " -> " + after;
 }
 

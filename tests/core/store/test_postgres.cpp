@@ -42,7 +42,7 @@ std::vector<std::string> columnNames(Database& database, const std::string& tabl
 }
 
 const std::vector<std::string> tables{"record", "station", "draft", "station_trust", "clock_back", "unit",
-    "shift_pattern", "people", "checklist", "adoption", "round", "amendment", "gap", "gap_action",
+    "shift_pattern", "people", "checklist", "adoption", "round", "round_month", "amendment", "gap", "gap_action",
     "gap_progress", "change_idea", "supply_fact"};
 
 }
