@@ -4384,6 +4384,18 @@
         <source>Enter the result on Units when you are back.</source>
         <translation>लौटकर नतीजा यूनिटें पन्ने पर भरें।</translation>
     </message>
+    <message>
+        <source>Pieces, from and to</source>
+        <translation>कितने, कहाँ से कहाँ तक</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>दूरी</translation>
+    </message>
+    <message>
+        <source>Taken along</source>
+        <translation>साथ ले लिया</translation>
+    </message>
 </context>
 <context>
     <name>VisitSheet</name>

@@ -64,6 +64,7 @@ struct ReportDocument
     QString language; ///< code, for those that read aloud: "hi"
     Qt::LayoutDirection direction = Qt::LeftToRight;
     bool compact = false; ///< has to fit on one page, as a hand-over does
+    bool closer = false; ///< set as closely, but may go on to a second page
 };
 
 }

@@ -27,7 +27,7 @@ ReportPages::ReportPages(const ReportDocument& document)
     : m_document(document)
 {
     layOut(usualUnits);
-    if (document.compact && count() > 1)
+    if (isClose() && count() > 1)
         layOut(densestUnits);
 }
 
@@ -61,7 +61,7 @@ void ReportPages::appendAnswer()
             .colour = &Roles::inkSoft,
             .keepsNext = true});
     appendText(m_strips, *m_paper, m_document.answer,
-        {.role = m_document.compact ? TextRole::Title : TextRole::Finding,
+        {.role = isClose() ? TextRole::Title : TextRole::Finding,
             .weight = TextWeight::SemiBold,
             .gap = theme.space(Space::Tight),
             .keepsNext = true});
@@ -72,7 +72,7 @@ void ReportPages::appendAnswer()
 void ReportPages::appendSentences()
 {
     const Theme& theme = m_paper->theme();
-    const auto role = m_document.compact ? TextRole::Body : TextRole::Lead;
+    const auto role = isClose() ? TextRole::Body : TextRole::Lead;
     const int width = m_paper->body().width() - pageColumn;
     int gap = theme.space(Space::Apart);
     for (const ReportSentence& sentence : m_document.sentences) {
@@ -88,7 +88,7 @@ void ReportPages::appendSentences()
 
 void ReportPages::paintSentence(QPainter& painter, const QRect& box, const ReportSentence& sentence) const
 {
-    const auto role = m_document.compact ? TextRole::Body : TextRole::Lead;
+    const auto role = isClose() ? TextRole::Body : TextRole::Lead;
     const QRect words(box.left(), box.top(), box.width() - pageColumn, box.height());
     painter.setPen(m_paper->theme().roles.ink);
     const InkText& ink = m_paper->ink(sentence.text, role);
@@ -111,7 +111,7 @@ void ReportPages::appendSections()
         appendText(m_strips, *m_paper, section.title,
             {.role = TextRole::Lead,
                 .weight = TextWeight::SemiBold,
-                .gap = (m_document.compact ? 1 : 2) * m_paper->theme().space(Space::Apart),
+                .gap = (isClose() ? 1 : 2) * m_paper->theme().space(Space::Apart),
                 .keepsNext = true});
         appendParts(section.parts);
         if (m_strips.size() > first)
@@ -149,7 +149,7 @@ void ReportPages::appendNotes(const QString& title, const std::vector<QString>& 
     const Theme& theme = m_paper->theme();
     appendText(m_strips, *m_paper, title,
         {.weight = TextWeight::SemiBold,
-            .gap = theme.space(m_document.compact ? Space::Near : Space::Wide),
+            .gap = theme.space(isClose() ? Space::Near : Space::Wide),
             .keepsNext = true});
     for (const QString& paragraph : paragraphs)
         appendText(m_strips, *m_paper, paragraph,

@@ -27,6 +27,7 @@ public:
 
 private:
     void layOut(double unitsPerInch);
+    [[nodiscard]] bool isClose() const { return m_document.compact || m_document.closer; }
     void appendAnswer();
     void appendSentences();
     void appendSections();

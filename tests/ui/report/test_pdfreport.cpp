@@ -149,6 +149,29 @@ TEST_CASE("A compact document fits on one page, or says by how much it does not"
     CHECK(ReportPages(document).millimetresTooLong() > 50.0);
 }
 
+TEST_CASE("A document that is set closer saves its second page where that can be, and is never refused")
+{
+    const TempDir folder;
+    const auto pages = [](int rows, bool closer) {
+        ReportDocument document = aHandOver();
+        document.compact = false;
+        document.closer = closer;
+        document.sections.front().parts.push_back(aLongReportTable(rows));
+        return ReportPages(document).count();
+    };
+    int saved = 0;
+    for (int rows = 1; rows < 40; ++rows) {
+        CHECK(pages(rows, true) <= pages(rows, false));
+        saved += pages(rows, false) == 2 && pages(rows, true) == 1 ? 1 : 0;
+    }
+    CHECK(saved > 0);
+    ReportDocument document = aHandOver();
+    document.compact = false;
+    document.closer = true;
+    document.sections.front().parts.push_back(aLongReportTable(90));
+    CHECK(pagesOf(written(document, folder)) > 1);
+}
+
 TEST_CASE("Texts of any length and kind lose nothing and leave the page number where it is")
 {
     const TempDir folder;

@@ -27,6 +27,7 @@ public:
     static QString noGaps() { return tr("No critical gap was open at the end of the span."); }
     static QStringList gapHeaders() { return {tr("Item"), tr("Open for"), tr("Mended, seen by me")}; }
     static QString stockTitle() { return tr("Stock to take along or fetch"); }
+    static QStringList stockHeaders() { return {tr("Pieces, from and to"), tr("Way"), tr("Taken along")}; }
     static QString sampleTitle() { return tr("Items to look at, picked by lot"); }
     static QStringList sampleHeaders()
     {
@@ -70,16 +71,20 @@ ReportSection gapSection(const PlannedVisit& visit)
 /** What could be brought here or fetched from here; no section when nothing could. */
 std::optional<ReportSection> stockSection(const PlannedVisit& visit)
 {
-    ReportSection section{.title = VisitDocument::stockTitle(), .parts = {}};
     const auto& plan = visit.scene.review().transfers;
     if (!plan)
         return std::nullopt;
+    ChartTable table{.headers = VisitDocument::stockHeaders(), .rows = {}, .numbers = {}};
     for (const Transfer& move : plan->moves) {
         if (move.from == visit.unit || move.to == visit.unit)
-            section.parts.emplace_back(ReportParagraph{QStringLiteral("%1 · %2").arg(
-                visit.scene.text().transfer(move), visit.scene.text().distance(move))});
+            table.rows.push_back({visit.scene.text().transfer(move), visit.scene.text().distance(move),
+                VisitDocument::box()});
     }
-    return section.parts.empty() ? std::nullopt : std::optional(std::move(section));
+    if (table.rows.empty())
+        return std::nullopt;
+    ReportSection section{.title = VisitDocument::stockTitle(), .parts = {}};
+    section.parts.emplace_back(ReportTable{.title = {}, .table = std::move(table)});
+    return section;
 }
 
 ReportSection sampleSection(const PlannedVisit& visit)
@@ -153,6 +158,7 @@ ReportDocument visitDocument(const PlannedVisit& visit, const ReportSeal& seal)
         .span = visit.scene.span(),
         .answer = VisitDocument::answer(qs(unit.name)),
         .company = reasonsOf(visit)};
+    document.closer = true; // one sheet to carry, where that can be
     document.sections.push_back(gapSection(visit));
     if (auto stock = stockSection(visit))
         document.sections.push_back(std::move(*stock));
