@@ -1170,10 +1170,6 @@
         <translation>एक रिकॉर्ड सही नहीं: हस्ताक्षर के बाद बदला गया।</translation>
     </message>
     <message>
-        <source>The file system refused.</source>
-        <translation>फ़ाइल सिस्टम ने मना किया।</translation>
-    </message>
-    <message>
         <source>Give this user the right to write to the file and its folder, then try again.</source>
         <translation>इस यूज़र को फ़ाइल और फ़ोल्डर में लिखने की अनुमति दें, फिर दोबारा करें।</translation>
     </message>
@@ -1200,6 +1196,26 @@
     <message>
         <source>These numbers do not give that figure.</source>
         <translation>इन अंकों से यह आँकड़ा नहीं निकलता।</translation>
+    </message>
+    <message>
+        <source>The database server does not answer.</source>
+        <translation>डेटाबेस सर्वर जवाब नहीं दे रहा है।</translation>
+    </message>
+    <message>
+        <source>The database server does not let this user in.</source>
+        <translation>डेटाबेस सर्वर इस उपयोगकर्ता को अंदर नहीं आने देता।</translation>
+    </message>
+    <message>
+        <source>The file system or the database refused.</source>
+        <translation>फ़ाइल सिस्टम या डेटाबेस ने मना किया।</translation>
+    </message>
+    <message>
+        <source>Check the network and the server, then try again. A round that is being walked is kept on this computer.</source>
+        <translation>नेटवर्क और सर्वर देखें, फिर दोबारा कोशिश करें। जो राउंड चल रहा है, वह इसी कंप्यूटर पर सुरक्षित रखा गया है।</translation>
+    </message>
+    <message>
+        <source>Check the user in the address and the password in ~/.pgpass or in the service file.</source>
+        <translation>पते में उपयोगकर्ता का नाम और ~/.pgpass या सर्विस फ़ाइल में पासवर्ड देखें।</translation>
     </message>
 </context>
 <context>

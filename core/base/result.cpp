@@ -30,6 +30,10 @@ const char* codeName(ErrorCode code)
         return "not-a-database";
     case ErrorCode::Forged:
         return "forged";
+    case ErrorCode::ServerAway:
+        return "server-away";
+    case ErrorCode::NotAdmitted:
+        return "not-admitted";
     case ErrorCode::Io:
         return "io";
     }

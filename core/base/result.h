@@ -20,6 +20,8 @@ enum class ErrorCode {
     NewerSchema, ///< written by a later version of this program
     NotADatabase,
     Forged, ///< chain, hash or signature does not hold
+    ServerAway, ///< the database server does not answer
+    NotAdmitted, ///< the database server does not let this user in
     Io, ///< anything else from the file system or the database
 };
 

@@ -5,6 +5,7 @@
 
 #include <chrono>
 #include <memory>
+#include <string>
 
 namespace cradlepost {
 
@@ -39,6 +40,8 @@ public:
     [[nodiscard]] virtual bool inTransaction() const = 0;
 
     [[nodiscard]] virtual bool canWrite() const = 0;
+    /** Where in the database its tables lie; empty when there is one place only. */
+    [[nodiscard]] virtual std::string schema() const { return {}; }
     /** How long a write waits for another one. */
     virtual void setBusyTimeout(std::chrono::milliseconds timeout) = 0;
 

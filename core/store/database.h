@@ -45,6 +45,7 @@ public:
     void setBusyTimeout(std::chrono::milliseconds timeout);
     [[nodiscard]] bool inTransaction() const;
     [[nodiscard]] bool canWrite() const;
+    [[nodiscard]] std::string schema() const { return m_connection->schema(); }
     /** The file, or the server's address without a password. */
     [[nodiscard]] const std::string& path() const { return m_path; }
 

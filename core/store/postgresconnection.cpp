@@ -92,9 +92,11 @@ void PostgresConnection::connect()
         start += "; SET default_transaction_read_only = on";
     for (const std::string& channel : m_channels)
         start += "; LISTEN " + channel;
+    start += "; SELECT current_schema()";
     const PostgresResult result(PQexec(m_connection, start.c_str()));
-    if (PQresultStatus(result.get()) != PGRES_COMMAND_OK)
+    if (PQresultStatus(result.get()) != PGRES_TUPLES_OK)
         fail(result.get());
+    m_schema = PQgetvalue(result.get(), 0, 0);
 }
 
 bool PostgresConnection::isLost() const { return PQstatus(m_connection) != CONNECTION_OK; }

@@ -48,6 +48,7 @@ public:
     void rollback() override;
     [[nodiscard]] bool inTransaction() const override { return m_begun; }
     [[nodiscard]] bool canWrite() const override { return !m_readOnly; }
+    [[nodiscard]] std::string schema() const override { return m_schema; }
     void setBusyTimeout(std::chrono::milliseconds timeout) override;
 
     /** Sends it on; in a transaction without waiting for what comes of it. `sql` with placeholders $1, $2 …
@@ -96,6 +97,7 @@ private:
     std::map<std::string, std::string, std::less<>> m_prepared; ///< text to the server's name for it
     std::vector<std::string> m_unproven; ///< texts whose preparing was sent and not yet acknowledged
     std::vector<std::string> m_channels;
+    std::string m_schema;
 };
 
 }

@@ -14,6 +14,10 @@ bool isAway(std::string_view state)
 
 ErrorCode codeOf(std::string_view state)
 {
+    if (isAway(state))
+        return ErrorCode::ServerAway;
+    if (state.starts_with("28"))
+        return ErrorCode::NotAdmitted;
     if (state == "3D000")
         return ErrorCode::NotFound;
     if (state == "42501" || state == "25006")
@@ -35,14 +39,14 @@ struct Wording
     const char* hint;
 };
 
-Wording wordingOf(ErrorCode code, std::string_view state)
+Wording wordingOf(ErrorCode code)
 {
-    if (state.starts_with("28"))
+    switch (code) {
+    case ErrorCode::ServerAway:
+        return {"the server does not answer", "Check the network and the server, then try again."};
+    case ErrorCode::NotAdmitted:
         return {"the server does not let this user in",
             "Check the user in the address and the password in ~/.pgpass or in the service file."};
-    if (isAway(state))
-        return {"the server does not answer", "Check the network and the server, then try again."};
-    switch (code) {
     case ErrorCode::NotFound:
         return {"the server has no such database", "Check the name of the database."};
     case ErrorCode::ReadOnly:
@@ -63,7 +67,7 @@ Wording wordingOf(ErrorCode code, std::string_view state)
 Failure postgresFailure(std::string_view state, const std::string& shown, const std::string& text)
 {
     const ErrorCode code = codeOf(state);
-    const Wording wording = wordingOf(code, state);
+    const Wording wording = wordingOf(code);
     std::string message = "database " + shown + ": " + wording.what + " (" + text;
     if (!state.empty())
         message += ", SQLSTATE " + std::string(state);

@@ -20,7 +20,10 @@ std::string besideOf(const Database& database)
     const std::string& shown = database.path();
     const std::size_t user = shown.find('@');
     const std::size_t from = user == std::string::npos ? shown.find("//") + 2 : user + 1;
-    const QByteArray where = QByteArray::fromStdString(shown.substr(from));
+    QByteArray where = QByteArray::fromStdString(shown.substr(from));
+    // One database may hold several districts; the server's usual schema goes without saying.
+    if (const std::string schema = database.schema(); schema != "public")
+        where += '#' + QByteArray::fromStdString(schema);
     const QByteArray name = QCryptographicHash::hash(where, QCryptographicHash::Sha256).toHex().left(16);
     return folder.filePath(QStringLiteral("server-") + QString::fromLatin1(name)).toStdString();
 }

@@ -7,7 +7,8 @@ namespace cradlepost {
 
 /**
  * What names of files begin with that belong to this station and this database: the file's own path; for a server,
- * which many stations share, one in the user's data folder, made from the address without user and password.
+ * which many stations share, one in the user's data folder, made from the address without user and password
+ * and from the schema.
  */
 std::string besideOf(const Database& database);
 

@@ -32,10 +32,14 @@ QString ErrorText::sentence(const Error& error)
         return tr("A record does not hold: it was changed after it was signed.");
     case ErrorCode::Undefined:
         return tr("These numbers do not give that figure.");
+    case ErrorCode::ServerAway:
+        return tr("The database server does not answer.");
+    case ErrorCode::NotAdmitted:
+        return tr("The database server does not let this user in.");
     case ErrorCode::Io:
         break;
     }
-    return tr("The file system refused.");
+    return tr("The file system or the database refused.");
 }
 
 QString ErrorText::advice(const Error& error)
@@ -53,6 +57,11 @@ QString ErrorText::advice(const Error& error)
         return tr("Open it with that version or a later one.");
     case ErrorCode::Forged:
         return tr("Keep a copy of the file and tell whoever answers for the records.");
+    case ErrorCode::ServerAway:
+        return tr("Check the network and the server, then try again. "
+                  "A round that is being walked is kept on this computer.");
+    case ErrorCode::NotAdmitted:
+        return tr("Check the user in the address and the password in ~/.pgpass or in the service file.");
     default:
         return qs(error.hint);
     }
