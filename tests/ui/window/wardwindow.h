@@ -27,9 +27,11 @@ inline std::vector<Added> twoWarmers()
 /** The real window on a real store: Sorrel Hill, its devices, "A. T." in charge. */
 struct WardWindow
 {
-    explicit WardWindow(Instant begin = afternoon, const std::vector<Added>& devices = twoWarmers())
+    /** In a file of its own, or where `address` says. */
+    explicit WardWindow(Instant begin = afternoon, const std::vector<Added>& devices = twoWarmers(),
+        const std::string& address = {})
         : clock(begin)
-        , store(aStore(folder.file("ward.db"), clock))
+        , store(aStore(address.empty() ? folder.file("ward.db") : address, clock))
     {
         for (const Added& added : devices)
             must(store->noteEquipment("sorrel-hill",
