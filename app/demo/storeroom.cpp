@@ -2,32 +2,24 @@
 #include "app/demo/storeroom.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace cradlepost::demo {
 
 namespace {
 
-constexpr int daysKept = 70;
-constexpr int daysBetweenLooks = 14;
+constexpr int daysKept = 190;
+constexpr int daysBetweenLooks = 7;
 constexpr char forgottenItem[] = "magnesium-sulphate"; // Sorrel Hill has a box at the back of the cupboard
 const LotKey forgotten(const Stories& stories)
 {
     return {.expiry = addDays(stories.today, -12), .number = "MS2207"};
 }
 
-/** "Oxytocin ampoules, in date" is kept as "Oxytocin ampoules". */
-std::string shelfName(const Wording& label)
+StockItem itemOf(const std::string& id, const Wording& label, int par, int fill, bool expires)
 {
-    std::string name = label.in("en");
-    for (const char* cut : {": ", ", in date"})
-        name = name.substr(0, name.find(cut));
-    return name.substr(0, 60);
-}
-
-StockItem itemOf(const std::string& id, const Wording& label, int par, bool expires)
-{
-    StockItem item{.id = id, .name = shelfName(label), .expires = expires};
-    item.levels = {.par = par * 2, .minimum = par, .emergency = par / 2};
+    StockItem item{.id = id, .name = label.in("en"), .expires = expires};
+    item.levels = {.par = fill, .minimum = par, .emergency = par / 2};
     item.packSize = par >= 6 ? 10 : 1;
     for (const char* cold : {"oxytocin", "bcg", "hepb-birth-dose", "opv"})
         if (id == cold)
@@ -56,14 +48,19 @@ Storeroom::Storeroom(Store& store, FixedClock& clock, const UnitPlan& plan, cons
 void Storeroom::keep(const Item& item)
 {
     if (const auto* count = std::get_if<CountRule>(&item.rule)) {
-        m_kept.push_back({.item = itemOf(item.id, item.label, count->par, count->expires), .seenAs = &item});
+        const Supply supply = supplyOf(item.id, count->par, m_plan);
+        m_kept.push_back({.item = itemOf(item.id, item.label, count->par, supply.fill, count->expires),
+            .seenAs = &item,
+            .perDay = supply.perDay});
         m_kept.back().item.serves = {item.id};
     } else if (const auto* kit = std::get_if<KitRule>(&item.rule)) {
         for (std::size_t part = 0; part < kit->parts.size(); ++part) {
             const KitPart& one = kit->parts[part];
-            m_kept.push_back({.item = itemOf(one.id, one.label, kit->par * one.perKit, false),
+            const Supply supply = supplyOf(one, kit->par, m_plan);
+            m_kept.push_back({.item = itemOf(one.id, one.label, kit->par * one.perKit, supply.fill, false),
                 .seenAs = &item,
-                .part = part});
+                .part = part,
+                .perDay = supply.perDay});
             m_kept.back().item.serves = {item.id};
         }
     }
@@ -81,9 +78,17 @@ Result<void> Storeroom::open(Instant at)
     return {};
 }
 
+/** Before and after a delivery; not where nobody writes anything down. */
+bool Storeroom::isLookedAt(const Shift& shift) const
+{
+    return shift.date >= m_from && shift.index < 2
+        && std::chrono::weekday(std::chrono::sys_days(shift.date)) == deliveryDay(m_plan)
+        && !isSilent(m_plan, shift.date, m_stories) && !isOnPaper(m_plan, shift.date, m_stories);
+}
+
 Result<void> Storeroom::pass(const Shift& shift, Ward& ward)
 {
-    if (shift.date < m_from || (m_isOpen && daysBetween(m_looked, shift.date) < daysBetweenLooks))
+    if (!isLookedAt(shift))
         return {};
     if (!m_isOpen) {
         if (auto done = open(shift.begins); !done)
@@ -105,18 +110,18 @@ Result<void> Storeroom::close(Instant at, Date day, Ward& ward)
 
 void Storeroom::look(Instant at, Date day, Ward& ward)
 {
-    m_looked = day;
+    const int days = std::max(1, daysBetween(std::exchange(m_looked, day), day));
     for (const Kept& kept : m_kept) {
         const Answer answer = ward.seen(*kept.seenAs, {.at = at, .day = day});
         if (const auto* counted = std::get_if<Counted>(&answer))
-            level(kept, counted->lots, at, day);
+            level(kept, counted->lots, at, day, days);
         else if (const auto* kit = std::get_if<KitCounted>(&answer))
-            level(kept, {{.quantity = kit->parts[kept.part], .expiry = {}, .number = {}}}, at, day);
+            level(kept, {{.quantity = kit->parts[kept.part], .expiry = {}, .number = {}}}, at, day, days);
     }
 }
 
-/** What came and went since the last look follows from what is there. */
-void Storeroom::level(const Kept& kept, const std::vector<Lot>& there, Instant at, Date day)
+/** What came and went since the last look, `days` ago, follows from what is there. */
+void Storeroom::level(const Kept& kept, const std::vector<Lot>& there, Instant at, Date day, int days)
 {
     std::map<LotKey, std::int64_t> change;
     for (const Lot& lot : there) {
@@ -127,19 +132,36 @@ void Storeroom::level(const Kept& kept, const std::vector<Lot>& there, Instant a
     for (const BookLot& lot : m_book[kept.item.id].lots)
         if (lot.key != forgotten(m_stories))
             change[lot.key] -= lot.pieces;
+    auto usual = static_cast<std::int64_t>(2 + 3 * kept.perDay * days);
     for (const auto& [lot, pieces] : change) {
-        if (pieces == 0)
-            continue;
-        const bool old = lot.expiry && *lot.expiry <= addDays(day, daysBetweenLooks);
-        note({.item = kept.item.id,
-            .kind = pieces > 0 ? MovementKind::Receipt
-                : old          ? MovementKind::ExpiredRemoved
-                               : MovementKind::Issue,
-            .at = at,
-            .quantity = std::abs(pieces),
-            .lot = lot.number,
-            .expiry = lot.expiry});
+        if (pieces > 0)
+            note({.item = kept.item.id,
+                .kind = MovementKind::Receipt,
+                .at = at,
+                .quantity = pieces,
+                .lot = lot.number,
+                .expiry = lot.expiry});
+        else if (pieces < 0)
+            gone(kept, lot, -pieces, usual, at);
     }
+}
+
+void Storeroom::gone(const Kept& kept, const LotKey& lot, std::int64_t pieces, std::int64_t& usual, Instant at)
+{
+    StockMovement out{.item = kept.item.id, .at = at, .lot = lot.number, .expiry = lot.expiry};
+    const auto write = [&](MovementKind kind, std::int64_t quantity) {
+        out.kind = kind;
+        out.quantity = quantity;
+        if (quantity > 0)
+            note(out);
+    };
+    if (lot.expiry && *lot.expiry <= addDays(m_looked, daysBetweenLooks))
+        return write(MovementKind::ExpiredRemoved, pieces);
+    const std::int64_t used = std::min(pieces, usual);
+    usual -= used;
+    write(MovementKind::Issue, used);
+    out.counterpart = "theatre";
+    write(MovementKind::TransferOut, pieces - used);
 }
 
 void Storeroom::redate(const Kept& kept, const Lot& lot, Instant at)

@@ -7,8 +7,8 @@
 namespace cradlepost::demo {
 
 /**
- * The stock book of one unit, kept for the last months only. The shelves of the ward are looked at and written
- * up once a fortnight, and again before the last shift's round.
+ * The stock book of one unit, kept for the last half-year only. The shelves of the ward are looked at and written
+ * up before and after each delivery, and again before the last shift's round.
  */
 class Storeroom
 {
@@ -29,12 +29,16 @@ private:
         StockItem item;
         const Item* seenAs;
         std::size_t part = 0; ///< of a kit
+        double perDay = 0; ///< pieces used, as a rule
     };
 
     void keep(const Item& item);
+    [[nodiscard]] bool isLookedAt(const Shift& shift) const;
     Result<void> open(Instant at);
     void look(Instant at, Date day, Ward& ward);
-    void level(const Kept& kept, const std::vector<Lot>& there, Instant at, Date day);
+    void level(const Kept& kept, const std::vector<Lot>& there, Instant at, Date day, int days);
+    /** Pieces of a lot that are gone: used as far as that is usual, else lent. */
+    void gone(const Kept& kept, const LotKey& lot, std::int64_t pieces, std::int64_t& usual, Instant at);
     /** The pack says another date than the book. */
     void redate(const Kept& kept, const Lot& lot, Instant at);
     void note(const StockMovement& movement);

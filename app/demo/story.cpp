@@ -53,6 +53,10 @@ double progress(Date day, const Stories& stories)
 constexpr Risk fails(int which) { return {.onset = 1, .mend = 0, .which = which}; }
 constexpr Risk isWell{.onset = 0, .mend = 1};
 
+constexpr int daysGiven = 30; // so long ago Tarn Ferry was given more than it asked for
+
+bool isGiven(const std::string& item) { return item == "vitamin-k" || item == "magnesium-sulphate"; }
+
 std::optional<Risk> atSorrelHill(const Item& item, const Moment& moment, const Stories& stories)
 {
     const Span& broken = stories.warmerBroken;
@@ -132,6 +136,8 @@ Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const 
         told = atSorrelHill(item, moment, stories);
     else if (plan.is(pennyWeir))
         told = atPennyWeir(item, moment, stories);
+    else if (plan.is(tarnFerry) && isGiven(item.id) && daysBetween(moment.day, stories.today) <= daysGiven)
+        told = isWell; // more than enough of it
     else if (plan.is(hallowDown) && item.id == "fridge-temperature"
         && stories.fridgeWarm.contains(moment.day))
         told = isWell; // it is the season of offsetOf
@@ -151,6 +157,20 @@ double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, co
     if (item.id == "fridge-temperature" && plan.is(hallowDown) && stories.fridgeWarm.contains(moment.day))
         return 7.0;
     return 0;
+}
+
+StoreNews newsOf(const UnitPlan& plan, const std::string& item, Date day, const Stories& stories)
+{
+    const int daysAgo = daysBetween(day, stories.today);
+    if (plan.is(pennyWeir) && item == "vitamin-k")
+        return {.none = daysAgo <= 18};
+    if (!plan.is(tarnFerry) || daysAgo != daysGiven)
+        return {};
+    if (item == "vitamin-k")
+        return {.gives = Lot{.quantity = 150, .expiry = addDays(stories.today, 400), .number = "VK5531"}};
+    if (item == "magnesium-sulphate")
+        return {.gives = Lot{.quantity = 120, .expiry = addDays(stories.today, 61), .number = "MS4102"}};
+    return {};
 }
 
 bool isCopied(const UnitPlan& plan, Date day, const Stories& stories)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/demo/district.h"
+#include "app/demo/supply.h"
 #include "core/round/changeidea.h"
 
 #include <optional>
@@ -15,12 +16,12 @@ namespace cradlepost::demo {
 //              the function test fails all that time, until the third day there is no other warmer either.
 //              Now: the warmer was switched on 18 minutes ago, the delivery kits are short of cord ties, the
 //              size 0 mask does not fit, the wall clock is wrong. Not ready.
-// Tarn Ferry   for two calendar months the round is yesterday's again, all of it in about 70 seconds.
+// Tarn Ferry   for two calendar months the round is yesterday's again, all of it in about 70 seconds. A month ago the
+//              store gave it far more vitamin K than it asked for, and magnesium sulphate that ends in two months.
 // Quillmere    gets better, slowly: from about 70 % ready to about 93 %.
 // Ostrey       does not report for a whole calendar month.
 // Penny Weir   the suction fails often; oxytocin and vitamin K run out at the end of each month; from one day
-// on the
-//              nights are worse than the days.
+//              on the nights are worse than the days. By now the store has brought no vitamin K for weeks.
 // Ash Lock     small. A round in four shifts of ten, and those are honest. For a fortnight without power they are
 //              on paper, and entered when the power is back.
 // Hallow Down  the room is too cold in the cold months; the fridge is too warm for four days.
@@ -71,6 +72,9 @@ Risk riskOf(const UnitPlan& plan, const Item& item, const Moment& moment, const 
 
 /** What the season, the hour or a broken fridge adds to a reading, in its unit. */
 double offsetOf(const UnitPlan& plan, const Item& item, const Moment& moment, const Stories& stories);
+
+/** What the store says to a unit of an item on a day. */
+StoreNews newsOf(const UnitPlan& plan, const std::string& item, Date day, const Stories& stories);
 
 /** Whether the round of that day is yesterday's again. */
 bool isCopied(const UnitPlan& plan, Date day, const Stories& stories);

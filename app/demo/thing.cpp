@@ -19,6 +19,7 @@ void Thing::mend(Random& random, Date today)
 
 void Thing::pass(Random&, const Look&, double) { }
 void Thing::use(Random&, Date) { }
+void Thing::hear(const StoreNews&) { }
 void Thing::failed(Random&, Date, std::optional<int>) { }
 void Thing::mended(Random&, Date) { }
 
@@ -139,9 +140,9 @@ std::unique_ptr<Thing> makeThing(const Item& item, const UnitPlan& plan, Random&
     if (const auto* cylinder = std::get_if<CylinderRule>(&item.rule))
         return makeCylinder(*cylinder, plan, random);
     if (const auto* count = std::get_if<CountRule>(&item.rule))
-        return makeShelf(item, *count, random, today);
+        return makeShelf(item, *count, plan, today);
     if (const auto* kit = std::get_if<KitRule>(&item.rule))
-        return makeKits(*kit, random);
+        return makeKits(item, *kit, plan);
     return makeFixture(item);
 }
 

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "app/demo/district.h"
 #include "app/demo/random.h"
-#include "core/round/answer.h"
+#include "app/demo/supply.h"
 
 #include <memory>
 
@@ -33,6 +32,8 @@ public:
     virtual void pass(Random& random, const Look& begin, double offset);
     /** A birth uses it. */
     virtual void use(Random& random, Date today);
+    /** Said at the begin of each shift. */
+    virtual void hear(const StoreNews& news);
     /** What a round finds. */
     virtual Answer seen(const Look& look, Random& random) const = 0;
 
@@ -55,7 +56,8 @@ std::unique_ptr<Thing> makeMeter(
     const Item& item, const MeasureRule& rule, const UnitPlan& plan, Random& random);
 std::unique_ptr<Thing> makeWarmth(const SinceRule& rule);
 std::unique_ptr<Thing> makeCylinder(const CylinderRule& rule, const UnitPlan& plan, Random& random);
-std::unique_ptr<Thing> makeShelf(const Item& item, const CountRule& rule, Random& random, Date today);
-std::unique_ptr<Thing> makeKits(const KitRule& rule, Random& random);
+std::unique_ptr<Thing> makeShelf(
+    const Item& item, const CountRule& rule, const UnitPlan& plan, Date today);
+std::unique_ptr<Thing> makeKits(const Item& item, const KitRule& rule, const UnitPlan& plan);
 
 }

@@ -36,6 +36,7 @@ void Ward::pass(const Moment& moment, Instant begins)
         } else if (m_random.chance(risk.onset)) {
             thing.fail(m_random, moment.day, risk.which);
         }
+        thing.hear(newsOf(m_plan, item->id, moment.day, m_stories));
         thing.pass(m_random, look, offsetOf(m_plan, *item, moment, m_stories));
     }
 }

@@ -101,7 +101,7 @@ TEST_CASE("Penny Weir's nights differ from the month on in which they got worse,
     }
 }
 
-TEST_CASE("the weekly chart dates the fall of Penny Weir's nights to the week in which it began")
+TEST_CASE("the weekly chart dates the fall of Penny Weir's nights to the week in which it began or the next")
 {
     const Date began = Larkmere::whole().stories().nightsWorse;
     const MonthFinding* fell = nullptr;
@@ -112,7 +112,7 @@ TEST_CASE("the weekly chart dates the fall of Penny Weir's nights to the week in
     }
     REQUIRE(fell != nullptr);
     CHECK(fell->group == "night");
-    CHECK(std::abs(daysBetween(began, *fell->day)) <= 7);
+    CHECK(std::abs(daysBetween(began, *fell->day)) <= 14);
 }
 
 TEST_CASE("Penny Weir's suction is among what is lost most or out of limits in most months")

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What is planted in shelves, devices and fridges of the demo, found as the page finds it.
+#include "core/store/districtshelves.h"
 #include "core/store/storesview.h"
+#include "core/supply/transfer.h"
 #include "larkmere.h"
 
 #include <algorithm>
@@ -21,9 +23,17 @@ StoresView storesOf(const std::string& unit)
     return std::move(*view);
 }
 
+ShelfRow shelf(const StoresView& view, const std::string& item)
+{
+    const auto row = std::find_if(view.shelves.begin(), view.shelves.end(),
+        [&](const ShelfRow& one) { return one.item.id == item; });
+    REQUIRE(row != view.shelves.end());
+    return *row;
 }
 
-TEST_CASE("every ward of the demo keeps shelves, devices and a fridge, in few records")
+}
+
+TEST_CASE("every ward of the demo keeps shelves, devices and a fridge, half a year of them")
 {
     for (const std::string& unit : Larkmere::units()) {
         CAPTURE(unit);
@@ -34,7 +44,10 @@ TEST_CASE("every ward of the demo keeps shelves, devices and a fridge, in few re
         CHECK_FALSE(view.kits.empty());
         const auto movements = Larkmere::whole().store().stockMovements(unit);
         REQUIRE(movements.has_value());
-        CHECK(movements->size() < 350);
+        CHECK(movements->size() < 2600);
+        const auto [first, last] = std::minmax_element(movements->begin(), movements->end(),
+            [](const auto& a, const auto& b) { return a.what.at < b.what.at; });
+        CHECK(last->what.at - first->what.at > std::chrono::days(180));
         for (const ShelfRow& row : view.shelves)
             CHECK(row.book.explained() == row.book.pieces());
     }
@@ -53,11 +66,43 @@ TEST_CASE("the round and the book disagree in one place of the district: a forgo
         CHECK(view.differences[0].item == "magnesium-sulphate");
         CHECK(view.differences[0].seen == 0);
         CHECK(view.differences[0].book == 4);
-        const auto shelf = std::find_if(view.shelves.begin(), view.shelves.end(),
-            [](const ShelfRow& row) { return row.item.id == "magnesium-sulphate"; });
-        REQUIRE(shelf != view.shelves.end());
-        CHECK(shelf->expiring.expired == 4);
+        CHECK(shelf(view, "magnesium-sulphate").expiring.expired == 4);
     }
+}
+
+TEST_CASE("most shelves of every ward are sound, and a few ask for an order")
+{
+    for (const std::string& unit : Larkmere::units()) {
+        CAPTURE(unit);
+        const StoresView view = storesOf(unit);
+        const double ask = shareOf(view.shelves, [](const ShelfRow& row) { return row.order > 0; });
+        MESSAGE(unit, ": ", ask, " of ", view.shelves.size(), " shelves ask for an order");
+        CHECK(ask > 0);
+        CHECK(ask < 0.3);
+        CHECK(shareOf(view.shelves, [](const ShelfRow& row) { return row.perDay.value_or(0) > 0; }) > 0.8);
+    }
+}
+
+TEST_CASE("Penny Weir has no vitamin K left, and Tarn Ferry has some to give")
+{
+    const ShelfRow out = shelf(storesOf(pennyWeir), "vitamin-k");
+    CHECK(out.usable == 0);
+    CHECK(out.order > 0);
+    const auto shelves = districtShelves(Larkmere::whole().store(), {pennyWeir, tarnFerry}, writtenAt);
+    REQUIRE(shelves.has_value());
+    const auto plan = planTransfers(*shelves, DistanceTable());
+    REQUIRE(plan.has_value());
+    CHECK(std::any_of(plan->moves.begin(), plan->moves.end(), [](const Transfer& move) {
+        return move.item == "vitamin-k" && move.from == 1 && move.to == 0 && move.pieces > 0;
+    }));
+}
+
+TEST_CASE("Tarn Ferry's magnesium sulphate will expire before it is used")
+{
+    const ShelfRow row = shelf(storesOf(tarnFerry), "magnesium-sulphate");
+    CHECK(row.expiring.expired == 0);
+    CHECK(row.expiring.within90 > 50);
+    CHECK(row.runDown.unused > 20);
 }
 
 TEST_CASE("Sorrel Hill's warmer was out for three weeks while its spare stood in, and both are back")
