@@ -78,7 +78,7 @@ ShelfStand ShelfReader::stand(
     return {.item = item,
         .usable = days.book.usableOn(m_today),
         .perDay = meanOf(useWhileInStock(days.days)),
-        .daysToDelivery = std::max(0, daysBetween(m_today, nextDelivery(movements)))};
+        .daysToDelivery = std::max(0, daysBetween(m_today, nextDelivery(item, movements)))};
 }
 
 /** The need in pieces until the delivery, fitted to the item's own use. */
