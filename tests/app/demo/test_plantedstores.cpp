@@ -72,15 +72,18 @@ TEST_CASE("the round and the book disagree in one place of the district: a forgo
 
 TEST_CASE("most shelves of every ward are sound, and a few ask for an order")
 {
+    int needy = 0;
     for (const std::string& unit : Larkmere::units()) {
         CAPTURE(unit);
         const StoresView view = storesOf(unit);
         const double ask = shareOf(view.shelves, [](const ShelfRow& row) { return row.order > 0; });
         MESSAGE(unit, ": ", ask, " of ", view.shelves.size(), " shelves ask for an order");
         CHECK(ask > 0);
-        CHECK(ask < 0.3);
+        CHECK(ask < 0.5);
+        needy += ask > 0.3 ? 1 : 0;
         CHECK(shareOf(view.shelves, [](const ShelfRow& row) { return row.perDay.value_or(0) > 0; }) > 0.8);
     }
+    CHECK(needy <= 1); // Penny Weir, which has run out of vitamin K too
 }
 
 TEST_CASE("Penny Weir has no vitamin K left, and Tarn Ferry has some to give")
