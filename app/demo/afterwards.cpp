@@ -44,7 +44,9 @@ std::optional<Afterwards::Amending> Afterwards::putRight(
         auto* measured = std::get_if<Measured>(&answers[at]);
         if (measured == nullptr || round.outcomes[at] != 'm')
             continue;
-        measured->value.thousandths += m_random.chance(0.5) ? 200 : -200;
+        const int decimals = std::get<MeasureRule>(m_checklist.item(at).rule).decimals;
+        const int slip = decimals > 0 ? 200 : 2000; // two steps of a scale that is read to tenths or to ones
+        measured->value.thousandths += m_random.chance(0.5) ? slip : -slip;
         reason = "Typed another number than I wrote down.";
     }
     const auto corrected = withAnswers(m_checklist, m_zone, round, std::move(answers));

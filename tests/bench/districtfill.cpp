@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "tests/bench/districtfill.h"
 
+#include "core/stats/tally.h"
 #include "core/store/projector.h"
 #include "core/store/recordkind.h"
 #include "core/store/transaction.h"
@@ -21,6 +22,12 @@ const Date firstDay = addDays(districtLastDay, 1 - districtDays);
 
 std::string unitName(int unit) { return "unit-" + std::to_string(1000 + unit); }
 std::string itemName(int item) { return "stock-" + std::to_string(item); }
+
+void add(stats::Tally& sum, const stats::Tally& more)
+{
+    sum.x += more.x;
+    sum.n += more.n;
+}
 
 /** A round of one unit after the other: all as in a walked one, then what is a gap, measured or late. */
 class RoundMaker
@@ -77,7 +84,7 @@ private:
         round.state = Readiness::Ready;
         for (std::size_t i = 0; i < round.outcomes.size(); ++i) {
             if (round.outcomes[i] != 'n')
-                sections[m_sections[i]] += {.x = round.outcomes[i] == 'm' ? 1 : 0, .n = 1};
+                add(sections[m_sections[i]], {.x = round.outcomes[i] == 'm' ? 1 : 0, .n = 1});
             if (round.outcomes[i] == 'g' && round.state != Readiness::NotReady)
                 round.state = m_checklist.item(i).severity == Severity::Critical ? Readiness::NotReady
                                                                                  : Readiness::ReadyWithGaps;
@@ -85,7 +92,7 @@ private:
         stats::Tally all;
         double sum = 0;
         for (const stats::Tally& section : sections) {
-            all += section;
+            add(all, section);
             sum += section.n > 0 ? static_cast<double>(section.x) / static_cast<double>(section.n) : 1.0;
         }
         round.met = static_cast<int>(all.x);
@@ -253,7 +260,7 @@ void setWays(Store& store, FixedClock& clock, int units)
 
 std::int64_t fillDistrict(const std::string& address, int units, FillWay way, bool shelves)
 {
-    FixedClock clock(sys_days(firstDay));
+    FixedClock clock{sys_days(firstDay)};
     const auto store = must(Store::open(address, clock));
     store->signWith(aKey(1));
     must(store->together([&]() -> Result<void> {
