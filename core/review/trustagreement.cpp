@@ -58,8 +58,10 @@ TrustAgreement trustAgreement(const Selection& selection)
     std::stable_sort(items.begin(), items.end(),
         [](const ItemAgreement& a, const ItemAgreement& b) { return a.both - a.agreed > b.both - b.agreed; });
     trust.items = std::move(items);
-    if (trust.agreed.n < fewestAnswers)
+    if (trust.agreed.n < fewestAnswers) {
         trust.why = trust.agreed.n == 0 ? CannotSay::NoData : CannotSay::TooFew;
+        return trust;
+    }
     if (const auto kappa = stats::kappa(table))
         trust.kappa = *kappa;
     if (const auto ac1 = stats::ac1(table))
