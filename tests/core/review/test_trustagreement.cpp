@@ -41,3 +41,17 @@ TEST_CASE("without spot checks there is no agreement")
 {
     CHECK(trustAgreement(HandMade().selection()).why == CannotSay::NoData);
 }
+
+TEST_CASE("few answers say no agreement, however well they agree")
+{
+    HandMade made;
+    made.round(october(1), 0, "mmmm");
+    made.history.spotChecks.push_back(
+        {.slot = slotOf(october(1), 0), .seen = {{.item = "clean", .outcome = Outcome::Met}}});
+    const TrustAgreement agreement = trustAgreement(made.selection());
+    CHECK(agreement.why == CannotSay::TooFew);
+    CHECK(agreement.agreed == stats::Tally{.x = 1, .n = 1});
+    CHECK_FALSE(agreement.kappa);
+    CHECK_FALSE(agreement.ac1); // by its formula it would be 1
+    CHECK_FALSE(agreement.adjusted);
+}
