@@ -121,6 +121,23 @@ struct Bench
     std::unique_ptr<StoresPage> page;
 };
 
+/** A round of the shift that counts towels and the one lot of oxytocin, an hour from now. */
+void countInRound(Bench& bench, int towels, int oxytocin)
+{
+    bench.clock.advance(hours(1)); // a round sees each item a little before it is finished
+    const Checklist checklist
+        = must(bench.store->checklistFor(unit, RoundKind::Shift, 2026y / 11 / 24)).checklist;
+    const RoundRecord round
+        = aRound(checklist)
+              .on(2026y / 11 / 24)
+              .finishedAt(bench.clock.now())
+              .withAnswer("towels", Counted{.lots = {{.quantity = towels, .expiry = {}, .number = {}}}})
+              .withAnswer(
+                  "oxytocin", Counted{.lots = {{.quantity = oxytocin, .expiry = 2026y / 12 / 31, .number = "A1"}}});
+    must(bench.store->saveRound(unit, round, "AB"));
+    bench.ward.refresh();
+}
+
 }
 
 TEST_CASE("what was used of an item is entered with keys alone, and the answer follows")
@@ -171,18 +188,7 @@ TEST_CASE("who writes is asked when nobody is known")
 TEST_CASE("the last round's other count is offered and puts the book right with one more key")
 {
     Bench bench;
-    bench.clock.advance(hours(1)); // a round sees each item a little before it is finished
-    const Checklist checklist
-        = must(bench.store->checklistFor(unit, RoundKind::Shift, 2026y / 11 / 24)).checklist;
-    const RoundRecord round
-        = aRound(checklist)
-              .on(2026y / 11 / 24)
-              .finishedAt(bench.clock.now())
-              .withAnswer("towels", Counted{.lots = {{.quantity = 26, .expiry = {}, .number = {}}}})
-              .withAnswer(
-                  "oxytocin", Counted{.lots = {{.quantity = 9, .expiry = 2026y / 12 / 31, .number = "A1"}}});
-    must(bench.store->saveRound(unit, round, "AB"));
-    bench.ward.refresh();
+    countInRound(bench, 26, 9);
     auto& differences = bench.find<ActionTable>("differencesTable");
     REQUIRE(differences.itemCount() == 1);
     CHECK(differences.itemText(0).contains(QStringLiteral("counted 26, the book says 30")));
@@ -333,18 +339,7 @@ TEST_CASE("a ward without a book begins with what its checklist counts, and a fi
 TEST_CASE("a lot that the round counted otherwise is told by its number and its day")
 {
     Bench bench;
-    bench.clock.advance(hours(1));
-    const Checklist checklist
-        = must(bench.store->checklistFor(unit, RoundKind::Shift, 2026y / 11 / 24)).checklist;
-    const RoundRecord round
-        = aRound(checklist)
-              .on(2026y / 11 / 24)
-              .finishedAt(bench.clock.now())
-              .withAnswer("towels", Counted{.lots = {{.quantity = 30, .expiry = {}, .number = {}}}})
-              .withAnswer(
-                  "oxytocin", Counted{.lots = {{.quantity = 8, .expiry = 2026y / 12 / 31, .number = "A1"}}});
-    must(bench.store->saveRound(unit, round, "AB"));
-    bench.ward.refresh();
+    countInRound(bench, 30, 8);
     auto& differences = bench.find<ActionTable>("differencesTable");
     REQUIRE(differences.itemCount() == 1);
     CHECK(differences.itemText(0).contains(QStringLiteral("Lot A1 · 2026-12-31")));
