@@ -3,7 +3,7 @@
 
 build_packages=(
     g++ cmake ninja-build pkg-config ccache mold
-    qt6-base-dev qt6-charts-dev libqt6opengl6-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
+    qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
     libspdlog-dev libfontconfig-dev libsodium-dev libxlsxwriter-dev libsqlite3-dev libpq-dev zlib1g-dev libcli11-dev libexpected-dev libboost-dev libboost-math-dev rapidjson-dev
     tzdata fonts-inter fonts-noto-core)
 

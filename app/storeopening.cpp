@@ -4,6 +4,7 @@
 #include "core/store/shiftview.h"
 
 #include <algorithm>
+#include <QThread>
 
 namespace cradlepost {
 
@@ -22,13 +23,14 @@ void readAhead(const Store& store, const std::string& wanted, Instant now)
 }
 
 StoreOpening::StoreOpening(std::string path, const Clock& clock, std::string unit)
-    : m_store(std::async(std::launch::async, [path = std::move(path), &clock, unit = std::move(unit)] {
+{
+    QThread::currentThread(); // the first thread that Qt sees is its main one for good
+    m_store = std::async(std::launch::async, [path = std::move(path), &clock, unit = std::move(unit)] {
         auto store = Store::open(path, clock);
         if (store)
             readAhead(**store, unit, clock.now());
         return store;
-    }))
-{
+    });
 }
 
 }

@@ -69,12 +69,12 @@ void writeTable(XlsxSheet sheet, const DataTable& table, const TableWords& words
 }
 
 /** What the library says when it closes the book. */
-Result<void> closed(lxw_error error, const WholeFile& file, const std::string& path)
+Result<void> closed(const Libxlsxwriter& library, lxw_error error, const WholeFile& file, const std::string& path)
 {
     const bool isDisk = error == LXW_ERROR_CREATING_TMPFILE || error == LXW_ERROR_ZIP_FILE_OPERATION
         || error == LXW_ERROR_ZIP_FILE_ADD || error == LXW_ERROR_ZIP_CLOSE;
     if (error != LXW_NO_ERROR && !isDisk)
-        return fail(ErrorCode::Io, "cannot write " + path + ": " + lxw_strerror(error));
+        return fail(ErrorCode::Io, "cannot write " + path + ": " + library.lxw_strerror(error));
     if (error != LXW_NO_ERROR || !hasWholeParts(file.draft()))
         return fail(ErrorCode::DiskFull,
             "cannot write " + path + ": no room left there or in the folder for temporary files");
@@ -89,26 +89,30 @@ Result<void> writeXlsx(const TableBook& book, const TableWords& words, const std
         if (auto fits = checkSize(table); !fits)
             return fits;
     }
+    const auto loaded = loadLibxlsxwriter();
+    if (!loaded)
+        return tl::unexpected(loaded.error());
+    const Libxlsxwriter& library = **loaded;
     auto file = WholeFile::draftOf(path);
     if (!file)
         return tl::unexpected(file.error());
-    lxw_workbook* workbook = workbook_new(file->draft().c_str());
+    lxw_workbook* workbook = library.workbook_new(file->draft().c_str());
     if (workbook == nullptr)
         return fail(ErrorCode::Io, "cannot write " + path);
     std::string title = book.about.place; // the library does not write to its properties
     lxw_doc_properties properties{};
     properties.title = title.data();
     properties.created = static_cast<time_t>(toMs(book.about.madeAt) / 1000); // else the wall clock
-    workbook_set_properties(workbook, &properties);
-    XlsxFormats formats(workbook);
+    library.workbook_set_properties(workbook, &properties);
+    XlsxFormats formats(library, workbook);
     const auto names = namesOf(book, words);
     const auto sheet = [&](std::size_t i) {
-        return XlsxSheet(workbook_add_worksheet(workbook, names[i].c_str()), formats, book.about.zone);
+        return XlsxSheet(library.workbook_add_worksheet(workbook, names[i].c_str()), formats, book.about.zone);
     };
     writeAbout(sheet(0), formats, book.about, words);
     for (std::size_t i = 0; i < book.tables.size(); ++i)
         writeTable(sheet(i + 1), book.tables[i], words);
-    if (auto written = closed(workbook_close(workbook), *file, path); !written)
+    if (auto written = closed(library, library.workbook_close(workbook), *file, path); !written)
         return written;
     return file->publish();
 }

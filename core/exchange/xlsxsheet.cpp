@@ -69,9 +69,9 @@ bool isSheetDate(Date day) { return day.ok() && int(day.year()) >= 1900 && int(d
 lxw_format* XlsxFormats::heading()
 {
     if (m_heading == nullptr) {
-        m_heading = workbook_add_format(m_book);
-        format_set_bold(m_heading);
-        format_set_bottom(m_heading, LXW_BORDER_THIN);
+        m_heading = m_library.workbook_add_format(m_book);
+        m_library.format_set_bold(m_heading);
+        m_library.format_set_bottom(m_heading, LXW_BORDER_THIN);
     }
     return m_heading;
 }
@@ -79,10 +79,10 @@ lxw_format* XlsxFormats::heading()
 lxw_format* XlsxFormats::wrapped()
 {
     if (m_wrapped == nullptr) {
-        m_wrapped = workbook_add_format(m_book);
-        format_set_text_wrap(m_wrapped);
-        format_set_align(m_wrapped, LXW_ALIGN_VERTICAL_TOP);
-        format_set_align(m_wrapped, LXW_ALIGN_LEFT);
+        m_wrapped = m_library.workbook_add_format(m_book);
+        m_library.format_set_text_wrap(m_wrapped);
+        m_library.format_set_align(m_wrapped, LXW_ALIGN_VERTICAL_TOP);
+        m_library.format_set_align(m_wrapped, LXW_ALIGN_LEFT);
     }
     return m_wrapped;
 }
@@ -91,8 +91,8 @@ lxw_format* XlsxFormats::numbered(const std::string& pattern)
 {
     lxw_format*& format = m_byPattern[pattern];
     if (format == nullptr) {
-        format = workbook_add_format(m_book);
-        format_set_num_format(format, pattern.c_str());
+        format = m_library.workbook_add_format(m_book);
+        m_library.format_set_num_format(format, pattern.c_str());
     }
     return format;
 }
@@ -112,7 +112,7 @@ void XlsxSheet::text(lxw_row_t row, lxw_col_t column, const std::string& words, 
 {
     if (words.empty())
         return;
-    worksheet_write_string(m_sheet, row, column, shortened(words).c_str(), format);
+    m_library.worksheet_write_string(m_sheet, row, column, shortened(words).c_str(), format);
     widen(column, characters(words));
 }
 
@@ -127,7 +127,7 @@ void XlsxSheet::date(
     at.hour = static_cast<int>(minutes.count() / 60);
     at.min = static_cast<int>(minutes.count() % 60);
     at.sec = std::chrono::duration<double>(clock - minutes).count();
-    worksheet_write_datetime(m_sheet, row, column, &at, format);
+    m_library.worksheet_write_datetime(m_sheet, row, column, &at, format);
     widen(column, 16);
 }
 
@@ -142,9 +142,9 @@ void XlsxSheet::cell(lxw_row_t row, lxw_col_t column, const Cell& value, lxw_for
     const auto* whole = std::get_if<std::int64_t>(&value);
     const auto* number = std::get_if<double>(&value);
     if (whole != nullptr && std::abs(*whole) <= mostExact)
-        worksheet_write_number(m_sheet, row, column, static_cast<double>(*whole), format);
+        m_library.worksheet_write_number(m_sheet, row, column, static_cast<double>(*whole), format);
     else if (number != nullptr && std::isfinite(*number))
-        worksheet_write_number(m_sheet, row, column, *number, format);
+        m_library.worksheet_write_number(m_sheet, row, column, *number, format);
     else
         text(row, column, cellText(value), format);
 }
@@ -157,7 +157,7 @@ void XlsxSheet::cell(lxw_row_t row, lxw_col_t column, const Cell& value, const C
     const auto* moment = std::get_if<Instant>(&value);
     const LocalTime wall = moment != nullptr ? m_zone.toLocal(*moment) : LocalTime{};
     if (flag != nullptr && kind.kind == ColumnKind::Flag)
-        worksheet_write_boolean(m_sheet, row, column, *flag != 0 ? 1 : 0, nullptr);
+        m_library.worksheet_write_boolean(m_sheet, row, column, *flag != 0 ? 1 : 0, nullptr);
     else if (day != nullptr && isSheetDate(*day))
         date(row, column, *day, std::chrono::minutes(0), format);
     else if (moment != nullptr && isSheetDate(wall.date))
@@ -171,18 +171,18 @@ void XlsxSheet::cell(lxw_row_t row, lxw_col_t column, const Cell& value, const C
 void XlsxSheet::finish(lxw_row_t rows, lxw_col_t columns, bool withFilter, bool rightToLeft)
 {
     for (const auto& [column, width] : m_widths)
-        worksheet_set_column(
+        m_library.worksheet_set_column(
             m_sheet, column, column, static_cast<double>(std::clamp(width + 1, narrowest, widest)), nullptr);
-    worksheet_freeze_panes(m_sheet, 1, 0);
-    worksheet_repeat_rows(m_sheet, 0, 0);
-    worksheet_set_paper(m_sheet, 9); // A4
-    worksheet_fit_to_pages(m_sheet, 1, 0);
+    m_library.worksheet_freeze_panes(m_sheet, 1, 0);
+    m_library.worksheet_repeat_rows(m_sheet, 0, 0);
+    m_library.worksheet_set_paper(m_sheet, 9); // A4
+    m_library.worksheet_fit_to_pages(m_sheet, 1, 0);
     if (columns > 3)
-        worksheet_set_landscape(m_sheet);
+        m_library.worksheet_set_landscape(m_sheet);
     if (withFilter && columns > 0)
-        worksheet_autofilter(m_sheet, 0, 0, rows, static_cast<lxw_col_t>(columns - 1));
+        m_library.worksheet_autofilter(m_sheet, 0, 0, rows, static_cast<lxw_col_t>(columns - 1));
     if (rightToLeft)
-        worksheet_right_to_left(m_sheet);
+        m_library.worksheet_right_to_left(m_sheet);
 }
 
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/exchange/libxlsxwriter.h"
 #include "core/exchange/tables.h"
 
 #include <cstdint>
 #include <map>
-#include <xlsxwriter.h>
 
 namespace cradlepost {
 
@@ -13,8 +13,9 @@ namespace cradlepost {
 class XlsxFormats
 {
 public:
-    explicit XlsxFormats(lxw_workbook* book)
-        : m_book(book)
+    XlsxFormats(const Libxlsxwriter& library, lxw_workbook* book)
+        : m_library(library)
+        , m_book(book)
     {
     }
 
@@ -22,10 +23,12 @@ public:
     lxw_format* wrapped();
     /** For the cells of a column; shares in percent, `decimals` as the column says. */
     lxw_format* of(const Column& column);
+    [[nodiscard]] const Libxlsxwriter& library() const { return m_library; }
 
 private:
     lxw_format* numbered(const std::string& pattern);
 
+    const Libxlsxwriter& m_library;
     lxw_workbook* m_book;
     lxw_format* m_heading = nullptr;
     lxw_format* m_wrapped = nullptr;
@@ -37,7 +40,8 @@ class XlsxSheet
 {
 public:
     XlsxSheet(lxw_worksheet* sheet, XlsxFormats& formats, const TimeZone& zone)
-        : m_sheet(sheet)
+        : m_library(formats.library())
+        , m_sheet(sheet)
         , m_formats(formats)
         , m_zone(zone)
     {
@@ -55,6 +59,7 @@ private:
     void date(lxw_row_t row, lxw_col_t column, Date day, std::chrono::milliseconds clock, lxw_format* format);
     void widen(lxw_col_t column, std::size_t characters);
 
+    const Libxlsxwriter& m_library;
     lxw_worksheet* m_sheet;
     XlsxFormats& m_formats;
     const TimeZone& m_zone;

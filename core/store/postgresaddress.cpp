@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/postgresaddress.h"
 
-#include <libpq-fe.h>
+#include "core/store/libpq.h"
+
 #include <map>
 #include <memory>
 
@@ -9,17 +10,20 @@ namespace cradlepost {
 
 namespace {
 
-struct OptionsEnd
-{
-    void operator()(PQconninfoOption* options) const { PQconninfoFree(options); }
-};
-
-/** What libpq reads in it. Its words about a fault are not used: they may hold the password. */
+/**
+ * What libpq reads in it; nothing where libpq cannot be loaded. Its words about a fault are not used: they may hold the
+ * password.
+ */
 std::map<std::string, std::string> partsOf(const std::string& address)
 {
+    const auto loaded = loadLibpq();
+    if (!loaded)
+        return {};
+    const Libpq& libpq = **loaded;
     char* fault = nullptr;
-    const std::unique_ptr<PQconninfoOption, OptionsEnd> options(PQconninfoParse(address.c_str(), &fault));
-    PQfreemem(fault);
+    const std::unique_ptr<PQconninfoOption, decltype(libpq.PQconninfoFree)> options(
+        libpq.PQconninfoParse(address.c_str(), &fault), libpq.PQconninfoFree);
+    libpq.PQfreemem(fault);
     std::map<std::string, std::string> parts;
     for (const PQconninfoOption* one = options.get(); one != nullptr && one->keyword != nullptr; ++one)
         if (one->val != nullptr)

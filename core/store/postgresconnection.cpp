@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/postgresconnection.h"
 
+#include "core/store/libpq.h"
 #include "core/store/postgresaddress.h"
 #include "core/store/postgreserror.h"
 #include "core/store/postgresquery.h"
-
-#include <libpq-fe.h>
 
 namespace cradlepost {
 
@@ -41,7 +40,7 @@ bool isFault(ExecStatusType status)
 
 }
 
-void PostgresResultEnd::operator()(pg_result* result) const { PQclear(result); }
+void PostgresResultEnd::operator()(pg_result* result) const { libpq().PQclear(result); }
 
 PostgresConnection::PostgresConnection(const std::string& address, bool readOnly)
     : m_address(address)
@@ -49,6 +48,7 @@ PostgresConnection::PostgresConnection(const std::string& address, bool readOnly
     , m_password(passwordIn(address))
     , m_readOnly(readOnly)
 {
+    need(loadLibpq());
     // What libpq says of a broken address repeats it, the password too.
     if (!canBeRead(address))
         refuse(ErrorCode::InvalidArgument, "the address of the database server cannot be read",
@@ -56,11 +56,11 @@ PostgresConnection::PostgresConnection(const std::string& address, bool readOnly
     connect();
 }
 
-PostgresConnection::~PostgresConnection() { PQfinish(m_connection); }
+PostgresConnection::~PostgresConnection() { libpq().PQfinish(m_connection); }
 
 void PostgresConnection::connect()
 {
-    PQfinish(m_connection);
+    libpq().PQfinish(m_connection);
     m_prepared.clear();
     m_unproven.clear();
     m_queued = 0;
@@ -71,12 +71,12 @@ void PostgresConnection::connect()
         "client_encoding", nullptr};
     const char* values[] = {"5", "10000", "cradlepost", m_address.c_str(), "UTF8", nullptr};
     const auto from = std::chrono::steady_clock::now();
-    m_connection = PQconnectdbParams(names, values, 1);
-    if (PQstatus(m_connection) != CONNECTION_OK) {
+    m_connection = libpq().PQconnectdbParams(names, values, 1);
+    if (libpq().PQstatus(m_connection) != CONNECTION_OK) {
         // A window that waited for every look at the shift would stand still.
         if (const auto now = std::chrono::steady_clock::now(); now - from > longWait)
             m_notBefore = now + leaveAlone;
-        const std::string said = clean(PQerrorMessage(m_connection));
+        const std::string said = clean(libpq().PQerrorMessage(m_connection));
         // libpq keeps no SQLSTATE of a connection that was refused.
         const bool badPassword = said.find("assword") != std::string::npos
             || said.find("authentication") != std::string::npos || said.find("role \"") != std::string::npos;
@@ -84,7 +84,7 @@ void PostgresConnection::connect()
             && said.find("does not exist") != std::string::npos;
         throw postgresFailure(noDatabase ? "3D000" : badPassword ? "28000" : "", m_shown, said);
     }
-    PQsetNoticeProcessor(
+    libpq().PQsetNoticeProcessor(
         m_connection, [](void*, const char*) {}, nullptr);
     std::string start
         = "SET synchronous_commit = on; SET lock_timeout = " + std::to_string(m_timeout.count());
@@ -93,13 +93,13 @@ void PostgresConnection::connect()
     for (const std::string& channel : m_channels)
         start += "; LISTEN " + channel;
     start += "; SELECT current_schema()";
-    const PostgresResult result(PQexec(m_connection, start.c_str()));
-    if (PQresultStatus(result.get()) != PGRES_TUPLES_OK)
+    const PostgresResult result(libpq().PQexec(m_connection, start.c_str()));
+    if (libpq().PQresultStatus(result.get()) != PGRES_TUPLES_OK)
         fail(result.get());
-    m_schema = PQgetvalue(result.get(), 0, 0);
+    m_schema = libpq().PQgetvalue(result.get(), 0, 0);
 }
 
-bool PostgresConnection::isLost() const { return PQstatus(m_connection) != CONNECTION_OK; }
+bool PostgresConnection::isLost() const { return libpq().PQstatus(m_connection) != CONNECTION_OK; }
 
 void PostgresConnection::ensure()
 {
@@ -127,11 +127,11 @@ std::string PostgresConnection::clean(const char* text) const
 
 void PostgresConnection::fail(const pg_result* result) const
 {
-    const char* state = result == nullptr ? nullptr : PQresultErrorField(result, PG_DIAG_SQLSTATE);
-    const char* text = result == nullptr ? nullptr : PQresultErrorField(result, PG_DIAG_MESSAGE_PRIMARY);
+    const char* state = result == nullptr ? nullptr : libpq().PQresultErrorField(result, PG_DIAG_SQLSTATE);
+    const char* text = result == nullptr ? nullptr : libpq().PQresultErrorField(result, PG_DIAG_MESSAGE_PRIMARY);
     // Its details would show the values of a row.
     Failure failure = postgresFailure(state == nullptr || isLost() ? "" : state, m_shown,
-        clean(text != nullptr ? text : PQerrorMessage(m_connection)));
+        clean(text != nullptr ? text : libpq().PQerrorMessage(m_connection)));
     if (isLost()) {
         failure.isPassing = true;
         failure.isInDoubt = m_committing;
@@ -141,8 +141,8 @@ void PostgresConnection::fail(const pg_result* result) const
 
 void PostgresConnection::queue(const std::string& sql, const PostgresValues& values, bool keep)
 {
-    if (PQpipelineStatus(m_connection) == PQ_PIPELINE_OFF)
-        PQenterPipelineMode(m_connection);
+    if (libpq().PQpipelineStatus(m_connection) == PQ_PIPELINE_OFF)
+        libpq().PQenterPipelineMode(m_connection);
     const Arguments arguments(values);
     const auto count = static_cast<int>(values.bytes.size());
     bool sent = true;
@@ -151,14 +151,14 @@ void PostgresConnection::queue(const std::string& sql, const PostgresValues& val
         if (at == m_prepared.end()) {
             at = m_prepared.emplace(sql, "s" + std::to_string(++m_names)).first;
             m_unproven.push_back(sql);
-            sent = PQsendPrepare(m_connection, at->second.c_str(), sql.c_str(), 0, nullptr) == 1;
+            sent = libpq().PQsendPrepare(m_connection, at->second.c_str(), sql.c_str(), 0, nullptr) == 1;
         }
         sent = sent
-            && PQsendQueryPrepared(m_connection, at->second.c_str(), count, arguments.pointers.data(),
+            && libpq().PQsendQueryPrepared(m_connection, at->second.c_str(), count, arguments.pointers.data(),
                    arguments.sizes.data(), values.formats.data(), 1)
                 == 1;
     } else {
-        sent = PQsendQueryParams(m_connection, sql.c_str(), count, nullptr, arguments.pointers.data(),
+        sent = libpq().PQsendQueryParams(m_connection, sql.c_str(), count, nullptr, arguments.pointers.data(),
                    arguments.sizes.data(), values.formats.data(), 1)
             == 1;
     }
@@ -173,10 +173,10 @@ PostgresResult PostgresConnection::settle()
 {
     PostgresResult last;
     PostgresResult fault;
-    bool atEnd = PQpipelineSync(m_connection) != 1;
+    bool atEnd = libpq().PQpipelineSync(m_connection) != 1;
     while (!atEnd && !isLost()) {
-        PostgresResult one(PQgetResult(m_connection));
-        const ExecStatusType status = PQresultStatus(one.get());
+        PostgresResult one(libpq().PQgetResult(m_connection));
+        const ExecStatusType status = libpq().PQresultStatus(one.get());
         if (!one || status == PGRES_PIPELINE_ABORTED)
             continue;
         atEnd = status == PGRES_PIPELINE_SYNC;
@@ -255,11 +255,11 @@ void PostgresConnection::runScript(const std::string& script)
     ensure();
     if (m_queued > 0)
         settle();
-    if (PQpipelineStatus(m_connection) != PQ_PIPELINE_OFF)
-        PQexitPipelineMode(m_connection);
-    const PostgresResult result(PQexec(m_connection, script.c_str()));
-    m_begun = m_begun || PQtransactionStatus(m_connection) == PQTRANS_INTRANS;
-    if (isFault(PQresultStatus(result.get())) || isLost())
+    if (libpq().PQpipelineStatus(m_connection) != PQ_PIPELINE_OFF)
+        libpq().PQexitPipelineMode(m_connection);
+    const PostgresResult result(libpq().PQexec(m_connection, script.c_str()));
+    m_begun = m_begun || libpq().PQtransactionStatus(m_connection) == PQTRANS_INTRANS;
+    if (isFault(libpq().PQresultStatus(result.get())) || isLost())
         fail(result.get());
 }
 
@@ -294,7 +294,7 @@ void PostgresConnection::commit()
     const PostgresResult said = settle();
     m_begun = false;
     m_committing = false;
-    if (said && std::string_view(PQcmdStatus(said.get())) != "COMMIT")
+    if (said && std::string_view(libpq().PQcmdStatus(said.get())) != "COMMIT")
         throw postgresFailure("25P02", m_shown, "the transaction had failed before");
 }
 
@@ -308,7 +308,7 @@ void PostgresConnection::rollback()
             settle();
         } catch (const Failure&) {
             // What was queued before it may have failed: then only that was thrown, and this was skipped.
-            if (!isLost() && PQtransactionStatus(m_connection) != PQTRANS_IDLE) {
+            if (!isLost() && libpq().PQtransactionStatus(m_connection) != PQTRANS_IDLE) {
                 queue("ROLLBACK", {}, false);
                 settle();
             }
@@ -328,16 +328,16 @@ void PostgresConnection::listen(const std::string& channel)
     runScript("LISTEN " + channel);
 }
 
-int PostgresConnection::socket() const { return isLost() ? -1 : PQsocket(m_connection); }
+int PostgresConnection::socket() const { return isLost() ? -1 : libpq().PQsocket(m_connection); }
 
 int PostgresConnection::takeNotifications()
 {
-    if (isLost() || PQconsumeInput(m_connection) == 0)
+    if (isLost() || libpq().PQconsumeInput(m_connection) == 0)
         return 0;
     int count = 0;
-    while (PGnotify* one = PQnotifies(m_connection)) {
+    while (PGnotify* one = libpq().PQnotifies(m_connection)) {
         ++count;
-        PQfreemem(one);
+        libpq().PQfreemem(one);
     }
     return count;
 }

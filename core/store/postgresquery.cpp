@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/postgresquery.h"
 
-#include <libpq-fe.h>
+#include "core/store/libpq.h"
 
 namespace cradlepost {
 
@@ -86,12 +86,12 @@ bool PostgresQuery::next()
 {
     if (!m_rows)
         fetch();
-    if (++m_row < PQntuples(m_rows.get()))
+    if (++m_row < libpq().PQntuples(m_rows.get()))
         return true;
-    if (m_cursor.empty() || PQntuples(m_rows.get()) < portion)
+    if (m_cursor.empty() || libpq().PQntuples(m_rows.get()) < portion)
         return false;
     fetch();
-    return ++m_row < PQntuples(m_rows.get());
+    return ++m_row < libpq().PQntuples(m_rows.get());
 }
 
 void PostgresQuery::reset()
@@ -101,15 +101,15 @@ void PostgresQuery::reset()
     m_cursor.clear(); // the server closes it with the transaction
 }
 
-int PostgresQuery::columns() const { return PQnfields(m_rows.get()); }
+int PostgresQuery::columns() const { return libpq().PQnfields(m_rows.get()); }
 
-std::string PostgresQuery::columnName(int column) const { return PQfname(m_rows.get(), column); }
+std::string PostgresQuery::columnName(int column) const { return libpq().PQfname(m_rows.get(), column); }
 
 ColumnType PostgresQuery::type(int column) const
 {
-    if (PQgetisnull(m_rows.get(), m_row, column) == 1)
+    if (libpq().PQgetisnull(m_rows.get(), m_row, column) == 1)
         return ColumnType::Null;
-    switch (PQftype(m_rows.get(), column)) {
+    switch (libpq().PQftype(m_rows.get(), column)) {
     case boolType:
     case int2Type:
     case int4Type:
@@ -135,8 +135,8 @@ std::int64_t PostgresQuery::integer(int column) const
 
 std::string_view PostgresQuery::raw(int column) const
 {
-    const auto size = static_cast<std::size_t>(PQgetlength(m_rows.get(), m_row, column));
-    return {PQgetvalue(m_rows.get(), m_row, column), size};
+    const auto size = static_cast<std::size_t>(libpq().PQgetlength(m_rows.get(), m_row, column));
+    return {libpq().PQgetvalue(m_rows.get(), m_row, column), size};
 }
 
 std::string_view PostgresQuery::text(int column) const

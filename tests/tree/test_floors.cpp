@@ -62,6 +62,7 @@ TEST_CASE("every source of core has its mirror in the tests, or a reason")
             {"core/stats/check.cpp", "refusals of the methods that use it, each tested there"},
             {"core/stats/controlchart.cpp", "what the charts share: test_pchart, test_uchart, test_xmrchart"},
             {"core/stats/linear.cpp", "solves for run lengths and log-rank, tested there"},
+            {"core/exchange/libxlsxwriter.cpp", "a table of functions: test_tablesxlsx, test_lazylibrary"},
             {"core/exchange/packcheck.cpp", "the first reading of an import: test_packimport"},
             {"core/exchange/packfeed.cpp", "both readings go through it: test_packimport, test_packwork"},
             {"core/exchange/packfields.cpp", "members of a pack's lines: test_packimport, test_packmutations"},

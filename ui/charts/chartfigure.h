@@ -29,8 +29,8 @@ int chartLeastWidth(
     const ChartFigure& figure, const Theme& theme, Qt::LayoutDirection direction = Qt::LeftToRight);
 
 /// Paints into `rect` as vectors, no background. One unit of the painter is one pixel of the theme's fonts:
-/// scale the painter for paper (at 96 units an inch text is 13 units high). Needs a QApplication, offscreen
-/// will do, since the curves are Qt Charts'.
+/// scale the painter for paper (at 96 units an inch text is 13 units high). Needs a QGuiApplication, for
+/// its fonts; offscreen will do.
 void paintChart(QPainter& painter, const QRectF& rect, const ChartFigure& figure, const Theme& theme,
     Qt::LayoutDirection direction = Qt::LeftToRight);
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/charts/chartfigure.h"
-#include "ui/charts/curveplot.h"
+#include "ui/charts/curves.h"
 
 namespace cradlepost {
 

@@ -171,22 +171,18 @@ std::vector<QRect> ControlDrawing::itemBoxes(const Stage& stage) const
 
 void ControlDrawing::paint(QPainter& painter, const Stage& stage)
 {
-    while (m_plots.size() < panelCount())
-        m_plots.push_back(std::make_unique<CurvePlot>(0));
     const Pencil pencil(painter, stage);
     const auto panels = frames(stage);
     for (std::size_t panel = 0; panel < panels.size(); ++panel)
         paintPanel(pencil, panels[panel], panel);
 }
 
-void ControlDrawing::paintPanel(const Pencil& pencil, const PlotFrame& frame, std::size_t panel)
+void ControlDrawing::paintPanel(const Pencil& pencil, const PlotFrame& frame, std::size_t panel) const
 {
     const auto series = seriesOf(panel);
     frame.paint(pencil);
     frame.paintFlags(pencil);
-    CurvePlot& plot = *m_plots[panel];
-    plot.setCurves(frame.reach(), {}, controlCurves(series, pencil.stage().theme));
-    plot.paint(pencil.painter(), pencil.seen(frame.plot()), frame.markRoom(), pencil.isMirrored());
+    paintCurves(pencil, frame, {}, controlCurves(series, pencil.stage().theme));
     std::vector<double> ends;
     for (const ControlSeries* one : series) {
         paintPoints(pencil, frame, *one);

@@ -19,10 +19,6 @@ public:
     int beside(int index, Qt::Key key) const override; ///< up and down lead to the other series
 
     std::vector<PlotFrame> frames(const Stage& stage) const; ///< a panel each
-    const CurvePlot* plot(std::size_t panel) const
-    {
-        return panel < m_plots.size() ? m_plots[panel].get() : nullptr;
-    }
 
 private:
     bool isApart() const;
@@ -30,9 +26,7 @@ private:
     std::size_t periods() const;
     PlotSurround surround(std::size_t panel) const;
     std::vector<const ControlSeries*> seriesOf(std::size_t panel) const;
-    void paintPanel(const Pencil& pencil, const PlotFrame& frame, std::size_t panel);
-
-    std::vector<std::unique_ptr<CurvePlot>> m_plots;
+    void paintPanel(const Pencil& pencil, const PlotFrame& frame, std::size_t panel) const;
 };
 
 }

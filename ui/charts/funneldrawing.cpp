@@ -133,13 +133,10 @@ std::vector<PlacedText> FunnelDrawing::names(const Stage& stage, const PlotFrame
 
 void FunnelDrawing::paint(QPainter& painter, const Stage& stage)
 {
-    if (!m_plot)
-        m_plot = std::make_unique<CurvePlot>(0);
     const Pencil pencil(painter, stage);
     const PlotFrame around = frame(stage);
     around.paint(pencil);
-    m_plot->setCurves(around.reach(), {}, curves(stage.theme));
-    m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
+    paintCurves(pencil, around, {}, curves(stage.theme));
     around.paintEndNames(pencil, ends());
     paintPoints(pencil, around);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/charts/curves.h"
 #include "ui/charts/drawing.h"
-#include "ui/charts/plotframe.h"
 
 namespace cradlepost {
 
@@ -20,15 +20,12 @@ public:
     PlotFrame frame(const Stage& stage) const;
     /// Names beside their points: all of those outside, the others where there is room.
     std::vector<PlacedText> names(const Stage& stage, const PlotFrame& frame) const;
-    const CurvePlot* plot() const { return m_plot.get(); }
 
 private:
     PlotSurround surround() const;
     std::vector<double> ends() const; ///< heights of the names at the curves' ends
     std::vector<Curve> curves(const Theme& theme) const;
     void paintPoints(const Pencil& pencil, const PlotFrame& frame) const;
-
-    std::unique_ptr<CurvePlot> m_plot;
 };
 
 }

@@ -7,7 +7,6 @@ namespace cradlepost {
 
 namespace {
 constexpr double plotHeight = 150.0;
-constexpr int bandCount = 3; // between the limits, bars inside, bars outside
 constexpr double gapShare = 0.06; ///< of a bar's width, on each side
 
 /// Bars as one outline that falls to the axis between them.
@@ -97,13 +96,10 @@ std::vector<QRect> HistogramDrawing::itemBoxes(const Stage& stage) const
 
 void HistogramDrawing::paint(QPainter& painter, const Stage& stage)
 {
-    if (!m_plot)
-        m_plot = std::make_unique<CurvePlot>(bandCount);
     const Pencil pencil(painter, stage);
     const PlotFrame around = frame(stage);
     around.paint(pencil);
-    m_plot->setCurves(around.reach(), bands(stage.theme.roles), {});
-    m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
+    paintCurves(pencil, around, bands(stage.theme.roles), {});
     around.paintFlags(pencil); // over the bars, which are read against the limits
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "ui/charts/curves.h"
 #include "ui/charts/drawing.h"
-#include "ui/charts/plotframe.h"
 
 namespace cradlepost {
 
@@ -18,13 +18,10 @@ public:
     void paint(QPainter& painter, const Stage& stage) override;
 
     PlotFrame frame(const Stage& stage) const;
-    const CurvePlot* plot() const { return m_plot.get(); }
 
 private:
     PlotSurround surround() const;
     std::vector<CurveBand> bands(const Roles& roles) const;
-
-    std::unique_ptr<CurvePlot> m_plot;
 };
 
 }

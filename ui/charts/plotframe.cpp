@@ -138,11 +138,6 @@ PlotFrame::PlotFrame(const Stage& stage, const QRect& room, PlotSurround surroun
     placeAcross();
 }
 
-Reach PlotFrame::reach() const
-{
-    return {m_around.across.from, m_around.across.to, m_around.up.from, m_around.up.to};
-}
-
 QPointF PlotFrame::at(double x, double y) const
 {
     return {m_plot.left() + share(x, m_around.across.from, m_around.across.to) * m_plot.width(),

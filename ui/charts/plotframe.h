@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "ui/charts/curveplot.h"
 #include "ui/charts/pencil.h"
 
 #include <QMargins>
@@ -55,7 +54,6 @@ public:
     static int leastWidth(const Stage& stage, const PlotSurround& surround);
 
     const QRectF& plot() const { return m_plot; }
-    Reach reach() const;
     QPointF at(double x, double y) const;
     double markRoom() const; ///< for marks that reach over the plot's edge
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "ui/charts/survivaldrawing.h"
+#include "ui/charts/curves.h"
 
 #include <algorithm>
 
@@ -141,14 +142,11 @@ std::vector<QRect> SurvivalDrawing::itemBoxes(const Stage& stage) const
 
 void SurvivalDrawing::paint(QPainter& painter, const Stage& stage)
 {
-    if (!m_plot)
-        m_plot = std::make_unique<CurvePlot>(mostBands);
     const Pencil pencil(painter, stage);
     const PlotFrame around = frame(stage);
     around.paint(pencil);
     around.paintFlags(pencil);
-    m_plot->setCurves(around.reach(), bandsOf(figure(), stage.theme.roles), curvesOf(figure(), stage.theme));
-    m_plot->paint(painter, pencil.seen(around.plot()), around.markRoom(), pencil.isMirrored());
+    paintCurves(pencil, around, bandsOf(figure(), stage.theme.roles), curvesOf(figure(), stage.theme));
     paintMarks(pencil, around);
 }
 

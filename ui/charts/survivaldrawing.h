@@ -18,13 +18,10 @@ public:
     void paint(QPainter& painter, const Stage& stage) override;
 
     PlotFrame frame(const Stage& stage) const;
-    const CurvePlot* plot() const { return m_plot.get(); }
 
 private:
     PlotSurround surround() const;
     void paintMarks(const Pencil& pencil, const PlotFrame& frame) const;
-
-    std::unique_ptr<CurvePlot> m_plot;
 };
 
 }

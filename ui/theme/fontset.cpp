@@ -26,6 +26,19 @@ constexpr std::string_view takenFaces[] = {"Inter-Regular", "Inter-Medium", "Int
     "NotoSansThaana-Regular", "NotoSansThai-Regular", "NotoSerifTibetan-Regular", "NotoSansMath-Regular",
     "NotoSansSymbols2-Regular", "NotoSansCJK-Regular", "DejaVuSans"};
 
+/// Where fonts lie and how they are drawn. A system's own rules fill some forty files, of which the families that we
+/// name by themselves need none; reading them, and holding each font against them, takes longer than opening the store.
+/// Full hinting has Qt put each letter on a whole pixel: sharp on a ward PC's panel, and one picture of a letter is
+/// drawn instead of four.
+constexpr const char* ownRules = R"(<fontconfig>
+<dir>/usr/share/fonts</dir><dir>/usr/local/share/fonts</dir><dir prefix="xdg">fonts</dir><dir>~/.fonts</dir>
+<cachedir>/var/cache/fontconfig</cachedir><cachedir prefix="xdg">fontconfig</cachedir>
+<match target="pattern">
+<edit name="antialias" mode="assign"><bool>true</bool></edit>
+<edit name="hintstyle" mode="assign"><const>hintfull</const></edit>
+</match>
+</fontconfig>)";
+
 bool isTaken(const fs::path& file)
 {
     const std::string ending = file.extension().string();
@@ -81,6 +94,11 @@ std::string selection(const std::vector<std::string>& files)
     return rule + "</rejectfont></selectfont></fontconfig>";
 }
 
+bool take(FcConfig* config, const std::string& rules)
+{
+    return FcConfigParseAndLoadFromMemory(config, reinterpret_cast<const FcChar8*>(rules.c_str()), FcTrue) == FcTrue;
+}
+
 bool hasFonts(FcConfig* config)
 {
     const FcFontSet* fonts = FcConfigGetFonts(config, FcSetSystem);
@@ -91,12 +109,10 @@ bool hasFonts(FcConfig* config)
 
 FcConfig* windowFaces()
 {
-    FcConfig* config = FcInitLoadConfig();
+    FcConfig* config = FcConfigCreate();
     if (config == nullptr)
         return nullptr;
-    const std::string rule = selection(takenFiles(config));
-    const auto* bytes = reinterpret_cast<const FcChar8*>(rule.c_str());
-    if (FcConfigParseAndLoadFromMemory(config, bytes, FcTrue) && FcConfigBuildFonts(config)
+    if (take(config, ownRules) && take(config, selection(takenFiles(config))) && FcConfigBuildFonts(config)
         && hasFonts(config))
         return config;
     FcConfigDestroy(config);

@@ -5,11 +5,6 @@
 #include "ui/theme/theme.h"
 
 #include <doctest/doctest.h>
-#include <QAbstractSeries>
-#include <QChart>
-#include <QImage>
-#include <QPainter>
-#include <QValueAxis>
 
 using namespace cradlepost;
 using namespace cradlepost::test;
@@ -34,13 +29,6 @@ std::vector<Curve> curvesOf(const ControlSeries& series, const QColor& colour, c
 }
 
 /// Paints once, so that the curves are set.
-void paintOnce(ControlDrawing& drawing, const Theme& theme, Qt::LayoutDirection direction)
-{
-    QImage image(600, 300, QImage::Format_RGB32);
-    QPainter painter(&image);
-    const InkCache texts;
-    drawing.paint(painter, {{600, 300}, theme, direction, texts});
-}
 }
 
 TEST_CASE("limits that vary with n are steps, half a period to each side")
@@ -86,26 +74,6 @@ TEST_CASE("two series are told apart without colour")
     const auto curves = controlCurves({&one, &other}, theme);
     CHECK(curves[curves.size() - 2].style == Qt::SolidLine);
     CHECK(curves.back().style == Qt::DashLine);
-}
-
-TEST_CASE("the plot reaches over all values, and runs the other way in a mirrored window")
-{
-    const Theme theme = makeTheme(Scheme::Light);
-    const ChartContent content = sampleControl();
-    ControlDrawing drawing;
-    drawing.show(content.figure);
-    paintOnce(drawing, theme, Qt::LeftToRight);
-    REQUIRE(drawing.plot(0) != nullptr);
-    const QChart& chart = drawing.plot(0)->chart();
-    const auto* x = qobject_cast<QValueAxis*>(chart.axes(Qt::Horizontal).front());
-    const auto* y = qobject_cast<QValueAxis*>(chart.axes(Qt::Vertical).front());
-    CHECK(x->min() < -0.5);
-    CHECK(x->max() > 25.5);
-    CHECK(y->min() < 0.5);
-    CHECK(y->max() > 1.0);
-    CHECK_FALSE(x->isReverse());
-    paintOnce(drawing, theme, Qt::RightToLeft);
-    CHECK(x->isReverse());
 }
 
 TEST_CASE("points lie from left to right, labels below them do not touch and keep the last one")
