@@ -2,6 +2,8 @@
 #include "core/base/json.h"
 
 #include <algorithm>
+#include <cstring>
+#include <iterator>
 #include <limits>
 #include <rapidjson/error/en.h>
 #include <rapidjson/reader.h>
@@ -12,46 +14,67 @@ namespace {
 
 constexpr std::size_t maxDepth = 64;
 
-/** Counts lines as the reader goes, so that every value knows where it stood. */
+/** The text as the reader wants it. Lines are counted when somebody asks, from where they were last asked for. */
 class LineStream
 {
 public:
     using Ch = char;
     explicit LineStream(std::string_view text)
-        : m_text(text)
+        : m_begin(text.data())
+        , m_at(text.data())
+        , m_end(text.data() + text.size())
+        , m_counted(m_at)
+        , m_lineStart(m_at)
     {
     }
-    [[nodiscard]] Ch Peek() const { return m_at < m_text.size() ? m_text[m_at] : '\0'; }
-    Ch Take()
+    [[nodiscard]] Ch Peek() const { return m_at < m_end ? *m_at : '\0'; }
+    Ch Take() { return m_at < m_end ? *m_at++ : '\0'; }
+    [[nodiscard]] std::size_t Tell() const { return static_cast<std::size_t>(m_at - m_begin); }
+    /** From 1 on. */
+    int line()
     {
-        if (m_at >= m_text.size())
-            return '\0';
-        if (m_text[m_at] == '\n') {
+        for (const char* found = nextBreak(); found != nullptr; found = nextBreak()) {
             ++m_line;
-            m_lineStart = m_at + 1;
+            m_counted = m_lineStart = found + 1;
         }
-        return m_text[m_at++];
+        m_counted = m_at;
+        return m_line;
     }
-    [[nodiscard]] std::size_t Tell() const { return m_at; }
-    [[nodiscard]] int line() const { return m_line; }
-    [[nodiscard]] std::size_t column() const { return m_at - m_lineStart + 1; }
-    [[nodiscard]] bool atEnd() const { return m_at >= m_text.size(); }
+    std::size_t column()
+    {
+        line();
+        return static_cast<std::size_t>(m_at - m_lineStart) + 1;
+    }
+    [[nodiscard]] bool atEnd() const { return m_at >= m_end; }
     // Never called when reading, but the concept wants them.
     Ch* PutBegin() { return nullptr; }
     void Put(Ch) { }
     std::size_t PutEnd(Ch*) { return 0; }
 
 private:
-    std::string_view m_text;
-    std::size_t m_at = 0;
-    std::size_t m_lineStart = 0;
+    [[nodiscard]] const char* nextBreak() const
+    {
+        return m_counted < m_at
+            ? static_cast<const char*>(std::memchr(m_counted, '\n', static_cast<std::size_t>(m_at - m_counted)))
+            : nullptr;
+    }
+
+    const char* m_begin;
+    const char* m_at;
+    const char* m_end;
+    const char* m_counted; ///< lines before it are counted
+    const char* m_lineStart;
     int m_line = 1;
 };
 
+/**
+ * Values wait in one row until what holds them ends and says how many they are: then each array and each object is
+ * made in one piece.
+ */
 class TreeBuilder
 {
 public:
-    explicit TreeBuilder(const LineStream& stream)
+    explicit TreeBuilder(LineStream& stream)
         : m_stream(stream)
     {
     }
@@ -70,62 +93,81 @@ public:
     bool Double(double v) { return add(Json(v)); }
     bool RawNumber(const char*, rapidjson::SizeType, bool) { return false; }
     bool String(const char* text, rapidjson::SizeType size, bool) { return add(Json(std::string(text, size))); }
-    bool StartObject() { return open(Json(Json::Object())); }
     bool Key(const char* text, rapidjson::SizeType size, bool)
     {
-        std::string name(text, size);
-        const auto& members = *m_open.back().asObject();
-        if (std::any_of(members.begin(), members.end(), [&](const JsonMember& m) { return m.name == name; })) {
-            m_fault = "the name '" + name + "' stands twice in one object";
-            return false;
+        const std::string_view name(text, size);
+        for (auto member = m_members.begin() + static_cast<std::ptrdiff_t>(m_open.back().members);
+             member != m_members.end(); ++member) {
+            if (member->name == name) {
+                m_fault = "the name '" + std::string(name) + "' stands twice in one object";
+                return false;
+            }
         }
-        std::get<Json::Object>(m_open.back().value).push_back({std::move(name), Json()});
+        m_members.push_back({std::string(name), Json()});
         return true;
     }
-    bool EndObject(rapidjson::SizeType) { return close(); }
-    bool StartArray() { return open(Json(Json::Array())); }
-    bool EndArray(rapidjson::SizeType) { return close(); }
+    bool StartObject() { return open(true); }
+    bool EndObject(rapidjson::SizeType)
+    {
+        const Open open = close();
+        const auto from = m_members.begin() + static_cast<std::ptrdiff_t>(open.members);
+        Json object(Json::Object(std::make_move_iterator(from), std::make_move_iterator(m_members.end())));
+        m_members.erase(from, m_members.end());
+        return place(std::move(object), open.line);
+    }
+    bool StartArray() { return open(false); }
+    bool EndArray(rapidjson::SizeType)
+    {
+        const Open open = close();
+        const auto from = m_values.begin() + static_cast<std::ptrdiff_t>(open.values);
+        Json array(Json::Array(std::make_move_iterator(from), std::make_move_iterator(m_values.end())));
+        m_values.erase(from, m_values.end());
+        return place(std::move(array), open.line);
+    }
 
     [[nodiscard]] const std::string& fault() const { return m_fault; }
-    Json takeRoot() { return std::move(m_root); }
+    Json takeRoot() { return std::move(m_values.front()); }
 
 private:
-    bool open(Json container)
+    /** A container that has begun, and where in the rows it did. */
+    struct Open
+    {
+        std::size_t values = 0;
+        std::size_t members = 0;
+        int line = 0;
+        bool isObject = false;
+    };
+
+    bool open(bool isObject)
     {
         if (m_open.size() >= maxDepth) {
             m_fault = "nested deeper than " + std::to_string(maxDepth) + " levels";
             return false;
         }
-        container.line = m_stream.line();
-        m_open.push_back(std::move(container));
+        m_open.push_back({m_values.size(), m_members.size(), m_stream.line(), isObject});
         return true;
     }
-    bool close()
+    Open close()
     {
-        Json done = std::move(m_open.back());
+        const Open done = m_open.back();
         m_open.pop_back();
-        return place(std::move(done));
+        return done;
     }
-    bool add(Json scalar)
+    bool add(Json scalar) { return place(std::move(scalar), m_stream.line()); }
+    bool place(Json done, int line)
     {
-        scalar.line = m_stream.line();
-        return place(std::move(scalar));
-    }
-    bool place(Json done)
-    {
-        if (m_open.empty()) {
-            m_root = std::move(done);
-        } else if (auto* array = std::get_if<Json::Array>(&m_open.back().value)) {
-            array->push_back(std::move(done));
-        } else {
-            std::get<Json::Object>(m_open.back().value).back().value = std::move(done);
-        }
+        done.line = line;
+        if (!m_open.empty() && m_open.back().isObject)
+            m_members.back().value = std::move(done);
+        else
+            m_values.push_back(std::move(done));
         return true;
     }
 
-    const LineStream& m_stream;
-    std::vector<Json> m_open;
-    Json m_root;
+    LineStream& m_stream;
+    std::vector<Open> m_open;
+    std::vector<Json> m_values; ///< of the open arrays, and the root
+    std::vector<JsonMember> m_members; ///< of the open objects
     std::string m_fault;
 };
 
@@ -199,8 +241,8 @@ const std::int64_t* Json::findInteger(std::string_view name) const
 
 Result<Json> parseJson(std::string_view text)
 {
-    constexpr unsigned flags = rapidjson::kParseIterativeFlag | rapidjson::kParseFullPrecisionFlag
-        | rapidjson::kParseValidateEncodingFlag;
+    // The reader calls itself for what is nested: the builder stops it at a depth that any stack bears.
+    constexpr unsigned flags = rapidjson::kParseFullPrecisionFlag | rapidjson::kParseValidateEncodingFlag;
     LineStream stream(text);
     TreeBuilder builder(stream);
     rapidjson::Reader reader;
