@@ -4,7 +4,7 @@
 build_packages=(
     g++ cmake ninja-build pkg-config ccache mold
     qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
-    libspdlog-dev libfontconfig-dev libsodium-dev libxlsxwriter-dev libsqlite3-dev libpq-dev zlib1g-dev libcli11-dev libexpected-dev libboost-dev libboost-math-dev rapidjson-dev
+    libspdlog-dev libfontconfig-dev libsodium-dev nettle-dev libdeflate-dev libmimalloc-dev libxlsxwriter-dev libsqlite3-dev libpq-dev zlib1g-dev libcli11-dev libexpected-dev libboost-dev libboost-math-dev rapidjson-dev
     tzdata fonts-inter fonts-noto-core)
 
 # need PACKAGE...: installs those that are missing, as root or through sudo.

@@ -4,8 +4,8 @@
 #include "app/exitcode.h"
 #include "app/log.h"
 #include "app/paths.h"
-#include "app/stage.h"
 #include "app/storeopening.h"
+#include "app/windowkeeper.h"
 #include "core/store/changefeed.h"
 #include "core/store/postgresaddress.h"
 #include "ui/text/errortext.h"
@@ -28,10 +28,9 @@ QIcon icon()
     return icon;
 }
 
-int refuse(const Error& error, const QString& path, const QString& language)
+int refuse(const Error& error, const QString& path)
 {
     spdlog::error("{}: {}", codeName(error.code), error.message);
-    const Language spoken(language);
     QMessageBox box(QMessageBox::Critical, QStringLiteral("Cradlepost"), ErrorText::sentence(error));
     box.setInformativeText(path + QLatin1Char('\n') + ErrorText::advice(error));
     box.setDetailedText(qs(error.message));
@@ -52,18 +51,18 @@ int runWindow(int argc, char** argv, const CommonOptions& options)
     StoreOpening opening(path.toStdString(), clock, unit);
     QApplication application(argc, argv);
     application.setApplicationDisplayName(QStringLiteral("Cradlepost"));
-    auto store = opening.take();
     fonts.await();
+    WindowKeeper keeper(application, settingsFile(), forced, QString::fromStdString(options.unit));
+    auto store = opening.take();
     if (!store) {
         startLog(options.logLevel);
         const QString shown = isPostgresAddress(path.toStdString())
             ? QString::fromStdString(shownAddress(path.toStdString())) // without a password
             : path;
-        return refuse(store.error(), shown, forced.isEmpty() ? loadSettings(settingsFile()).language : forced);
+        return refuse(store.error(), shown);
     }
-    Stage stage(application, **store, clock, settingsFile(), forced, QString::fromStdString(options.unit));
-    stage.open();
-    const ChangeFeed feed(path.toStdString(), [&stage] { stage.window().ward().refresh(); });
+    keeper.open(**store, clock);
+    const ChangeFeed feed(path.toStdString(), [&keeper] { keeper.window().ward().refresh(); });
     // Once the answer is on the screen.
     QTimer::singleShot(0, &application, [&options, &store] {
         QApplication::setWindowIcon(icon());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/exchange/packfeed.h"
 
-#include "core/exchange/packwork.h"
+#include "core/base/orderedwork.h"
 #include "core/store/failure.h"
 
 #include <algorithm>

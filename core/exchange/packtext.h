@@ -4,31 +4,11 @@
 #include "core/exchange/packbytes.h"
 #include "core/exchange/packformat.h"
 
-#include <sodium.h>
 #include <zlib.h>
 
 namespace cradlepost {
 
-/** SHA-256 as it goes. */
-class RunningDigest
-{
-public:
-    RunningDigest() { crypto_hash_sha256_init(&m_state); }
-    void add(std::string_view text)
-    {
-        crypto_hash_sha256_update(&m_state, reinterpret_cast<const unsigned char*>(text.data()), text.size());
-    }
-    [[nodiscard]] Hash soFar() const
-    {
-        auto state = m_state;
-        Hash hash;
-        crypto_hash_sha256_final(&state, hash.data());
-        return hash;
-    }
-
-private:
-    crypto_hash_sha256_state m_state{};
-};
+;
 
 /** Lines on their way into one zlib stream. Throws Failure. */
 class LineSink
@@ -49,7 +29,7 @@ private:
 
     ByteSink& m_to;
     z_stream m_stream{};
-    RunningDigest m_digest;
+    Sha256 m_digest;
 };
 
 /** Lines out of one zlib stream, within the limits. Throws Failure. */
@@ -83,7 +63,7 @@ private:
     std::int64_t m_textBytes = 0;
     bool m_hungry = true; ///< nothing more comes out before something goes in
     bool m_ended = false;
-    RunningDigest m_digest;
+    Sha256 m_digest;
 };
 
 }

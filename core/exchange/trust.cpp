@@ -4,7 +4,6 @@
 #include "core/store/failure.h"
 
 #include <algorithm>
-#include <sodium.h>
 
 namespace cradlepost {
 
@@ -45,8 +44,7 @@ std::string textOf(const TrustQuestion& question)
 
 std::string fingerprint(const PublicKey& key)
 {
-    Hash hash;
-    crypto_hash_sha256(hash.data(), key.data(), key.size());
+    const Hash hash = sha256({reinterpret_cast<const char*>(key.data()), key.size()});
     std::string text;
     for (std::size_t i = 0; i < hash.size(); i += 4) {
         std::uint32_t value = 0;

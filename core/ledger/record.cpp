@@ -41,13 +41,7 @@ std::string sealedText(const Record& record)
 
 }
 
-Hash hashOf(const Record& record)
-{
-    const std::string text = sealedText(record);
-    Hash hash;
-    crypto_hash_sha256(hash.data(), reinterpret_cast<const unsigned char*>(text.data()), text.size());
-    return hash;
-}
+Hash hashOf(const Record& record) { return sha256(sealedText(record)); }
 
 void seal(Record& record, const StationKey& key)
 {

@@ -3,13 +3,13 @@
 
 #include "core/base/clock.h"
 #include "core/base/json.h"
+#include "core/ledger/sha256.h"
 #include "core/ledger/stationkey.h"
 
 #include <array>
 
 namespace cradlepost {
 
-using Hash = std::array<unsigned char, 32>; ///< SHA-256
 using Signature = std::array<unsigned char, 64>; ///< Ed25519
 
 /** One fact of the ledger. Nothing in it ever changes. */

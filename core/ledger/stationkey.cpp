@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/ledger/stationkey.h"
 
+#include "core/ledger/sha256.h"
+
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
@@ -122,8 +124,7 @@ bool writeNew(const std::string& path, const Seed& seed)
 std::string stationId(const PublicKey& key)
 {
     static constexpr char letters[] = "abcdefghijklmnopqrstuvwxyz234567";
-    std::array<unsigned char, crypto_hash_sha256_BYTES> hash;
-    crypto_hash_sha256(hash.data(), key.data(), key.size());
+    const Hash hash = sha256({reinterpret_cast<const char*>(key.data()), key.size()});
     std::string id;
     unsigned bits = 0;
     int held = 0;

@@ -7,19 +7,12 @@
 #include "core/store/bodies.h"
 #include "core/store/failure.h"
 
-#include <sodium.h>
 
 namespace cradlepost {
 
 namespace {
 
-Hash fingerprint(const Json& document)
-{
-    const std::string text = canonicalText(document);
-    Hash hash;
-    crypto_hash_sha256(hash.data(), reinterpret_cast<const unsigned char*>(text.data()), text.size());
-    return hash;
-}
+Hash fingerprint(const Json& document) { return sha256(canonicalText(document)); }
 
 }
 

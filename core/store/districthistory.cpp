@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/districthistory.h"
 
+#include "core/base/orderedwork.h"
 #include "core/review/unitquestions.h"
 #include "core/store/districtshelves.h"
 #include "core/store/parts.h"
@@ -9,6 +10,7 @@
 #include <algorithm>
 #include <map>
 #include <span>
+#include <thread>
 
 namespace cradlepost {
 
@@ -60,7 +62,18 @@ void countDue(UnitTallies& tallies, std::span<const Shift> due, const std::vecto
 
 }
 
-/** Reads all units, one after the other by the same prepared statements. */
+/** A unit's rounds on their way to whoever looks into their entries. */
+struct Entries
+{
+    std::size_t unit = 0; ///< position in the district
+    UnitHistory history;
+    std::int64_t questions = 0;
+};
+
+/**
+ * Reads all units, one after the other by the same prepared statements. What their entries say is worked out in other
+ * threads meanwhile: it takes as long as the reading.
+ */
 class DistrictReader
 {
 public:
@@ -82,8 +95,15 @@ public:
             units.begin(), units.end(), [](const Unit& a, const Unit& b) { return a.name < b.name; });
         if (!units.empty())
             m_history.zone = need(TimeZone::named(units.front().zone));
+        if (questions == EntryQuestions::Ask)
+            m_entries.emplace(threads(), [span = m_history.span](Entries& entries) {
+                entries.questions = static_cast<std::int64_t>(need(unitQuestions(entries.history, span)).size());
+                entries.history = {}; // given back here, beside the reading
+            });
         for (const Unit& unit : units)
-            readUnit(unit, questions);
+            readUnit(unit);
+        while (m_entries && m_entries->waiting() > 0)
+            takeEntries();
         setItems();
         readStock();
         return std::move(m_history);
@@ -96,12 +116,20 @@ private:
         std::map<std::size_t, Looks> looks; ///< by position in m_history.lists
     };
 
-    void readUnit(const Unit& unit, EntryQuestions questions)
+    /** Beside the one that reads. */
+    static unsigned threads() { return std::max(2U, std::thread::hardware_concurrency()) - 1; }
+
+    void takeEntries()
     {
-        const Date dueFrom = questions == EntryQuestions::Ask
-            ? std::min(m_history.before.from, lookBack(m_history.span))
-            : m_history.before.from;
-        const UnitHistory history = need(unitRounds(m_store, unit.id,
+        const Entries done = m_entries->take();
+        m_history.units[done.unit].questions = done.questions;
+    }
+
+    void readUnit(const Unit& unit)
+    {
+        const Date dueFrom = m_entries ? std::min(m_history.before.from, lookBack(m_history.span))
+                                       : m_history.before.from;
+        UnitHistory history = need(unitRounds(m_store, unit.id,
             {.from = std::min(dueFrom, m_series), .dueFrom = dueFrom}, m_history.span, m_history.now));
         DistrictUnit one{.id = unit.id, .name = unit.name, .level = unit.level};
         one.months.resize(m_history.months.size());
@@ -116,9 +144,12 @@ private:
         readEnd(one, history, counted);
         readOthers(unit.id);
         readVisits(one, history.zone);
-        if (questions == EntryQuestions::Ask)
-            one.questions = static_cast<std::int64_t>(need(unitQuestions(history, m_history.span)).size());
         m_history.units.push_back(std::move(one));
+        if (!m_entries)
+            return;
+        if (m_entries->waiting() > 2 * std::size_t{threads()})
+            takeEntries();
+        m_entries->put({.unit = m_history.units.size() - 1, .history = std::move(history)});
     }
 
     void addToMonth(DistrictUnit& unit, Date day, bool isClear, stats::Tally items) const
@@ -288,6 +319,7 @@ private:
     std::vector<Gathered> m_gathered; ///< by unit
     std::vector<Slot> m_latest; ///< of each list
     std::vector<Slot> m_done; ///< of the unit that is read: shifts due with a round
+    std::optional<OrderedWork<Entries>> m_entries; ///< when they are asked about
 };
 
 Result<DistrictHistory> districtHistory(

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The program's own start, up to the first painted *This shift*: shiftwindow DATABASE
-#include "app/stage.h"
 #include "app/storeopening.h"
+#include "app/windowkeeper.h"
 #include "tests/bench/firstpaint.h"
 #include "ui/theme/fontset.h"
 
@@ -13,12 +13,12 @@ int main(int argc, char** argv)
     const SystemClock clock;
     StoreOpening opening(argc > 1 ? argv[1] : "", clock, "sorrel-hill");
     QApplication application(argc, argv);
-    auto store = opening.take();
     fonts.await();
+    WindowKeeper keeper(application, QString(), {}, QStringLiteral("sorrel-hill"));
+    auto store = opening.take();
     if (!store)
         return 1;
-    Stage stage(application, **store, clock, QString(), {}, QStringLiteral("sorrel-hill"));
-    stage.open();
-    const bench::FirstPaint watch(stage.window());
+    keeper.open(**store, clock);
+    const bench::FirstPaint watch(keeper.window());
     return QApplication::exec();
 }

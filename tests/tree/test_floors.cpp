@@ -64,7 +64,7 @@ TEST_CASE("every source of core has its mirror in the tests, or a reason")
             {"core/stats/linear.cpp", "solves for run lengths and log-rank, tested there"},
             {"core/exchange/libxlsxwriter.cpp", "a table of functions: test_tablesxlsx, test_lazylibrary"},
             {"core/exchange/packcheck.cpp", "the first reading of an import: test_packimport"},
-            {"core/exchange/packfeed.cpp", "both readings go through it: test_packimport, test_packwork"},
+            {"core/exchange/packfeed.cpp", "both readings go through it: test_packimport, test_orderedwork"},
             {"core/exchange/packfields.cpp", "members of a pack's lines: test_packimport, test_packmutations"},
             {"core/exchange/packformat.cpp", "lines of a pack: test_packimport, test_packmutations"},
             {"core/exchange/packhave.cpp", "the list that export answers: test_packwriter"},

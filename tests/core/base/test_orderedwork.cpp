@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "core/exchange/packwork.h"
+#include "core/base/orderedwork.h"
 
 #include <atomic>
 #include <chrono>

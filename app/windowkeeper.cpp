@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "app/stage.h"
+#include "app/windowkeeper.h"
 
 #include <QScreen>
 
@@ -9,12 +9,9 @@ namespace {
 constexpr QSize firstSize {1366, 768}; // the old ward PC's whole screen
 }
 
-Stage::Stage(
-    QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage,
-    const QString& unit)
+WindowKeeper::WindowKeeper(
+    QApplication& application, QString settingsFile, QString forcedLanguage, const QString& unit)
     : m_application(application)
-    , m_store(store)
-    , m_clock(clock)
     , m_settingsFile(std::move(settingsFile))
     , m_settings(loadSettings(m_settingsFile))
     , m_forcedLanguage(std::move(forcedLanguage))
@@ -23,44 +20,54 @@ Stage::Stage(
 {
     if (!unit.isEmpty())
         m_settings.unit = unit;
+    dress();
 }
 
-void Stage::open()
+void WindowKeeper::open(Store& store, const Clock& clock)
 {
-    const Place place = m_window ? m_window->place() : Place::ThisShift;
-    const QRect where = m_window ? m_window->geometry() : QRect();
-    m_window.reset();
+    m_store = &store;
+    m_clock = &clock;
+    makeWindow();
+    m_window->resize(firstSize);
+    m_window->showMaximized();
+}
+
+void WindowKeeper::dress()
+{
     m_language.reset(); // one at a time
     m_language = std::make_unique<Language>(languageCode());
     m_application.setLayoutDirection(m_language->isRightToLeft() ? Qt::RightToLeft : Qt::LeftToRight);
     applyTheme(m_application,
         makeTheme(decideScheme(m_settings.scheme, m_systemPalette),
             m_settings.textScale > 0 ? m_settings.textScale : m_systemScale));
-    m_window = std::make_unique<MainWindow>(m_store, m_clock, *m_language, m_settings);
-    connect(m_window.get(), &MainWindow::settingsChanged, this, &Stage::change, Qt::QueuedConnection);
+}
+
+void WindowKeeper::makeWindow()
+{
+    m_window = std::make_unique<MainWindow>(*m_store, *m_clock, *m_language, m_settings);
+    connect(m_window.get(), &MainWindow::settingsChanged, this, &WindowKeeper::change, Qt::QueuedConnection);
     connect(m_window.get(), &MainWindow::settingsKept, this, [this](const Settings& settings) {
         m_settings = settings;
         saveSettings(m_settingsFile, m_settings);
     });
-    if (where.isValid()) {
-        m_window->setGeometry(where);
-        m_window->openPlace(place);
-        m_window->show();
-    } else {
-        m_window->resize(firstSize);
-        m_window->showMaximized();
-    }
 }
 
-void Stage::change(const Settings& settings)
+void WindowKeeper::change(const Settings& settings)
 {
     m_settings = settings;
     m_forcedLanguage.clear();
     saveSettings(m_settingsFile, m_settings);
-    open();
+    const Place place = m_window->place();
+    const QRect where = m_window->geometry();
+    m_window.reset();
+    dress();
+    makeWindow();
+    m_window->setGeometry(where);
+    m_window->openPlace(place);
+    m_window->show();
 }
 
-QString Stage::languageCode() const
+QString WindowKeeper::languageCode() const
 {
     if (!m_forcedLanguage.isEmpty())
         return m_forcedLanguage;

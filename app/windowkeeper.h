@@ -9,23 +9,28 @@
 namespace cradlepost {
 
 /** Holds the window in its language and look, and makes it anew when one of them changes. */
-class Stage : public QObject
+class WindowKeeper : public QObject
 {
 public:
-    /** `settingsFile`: where changes are kept. Language and unit from the command line come before them. */
-    Stage(QApplication& application, Store& store, const Clock& clock, QString settingsFile, QString forcedLanguage,
-        const QString& unit);
+    /**
+     * Language and look are set at once: the store may still be opening meanwhile. `settingsFile`: where changes are
+     * kept. Language and unit from the command line come before them.
+     */
+    WindowKeeper(QApplication& application, QString settingsFile, QString forcedLanguage, const QString& unit);
 
-    void open();
+    /** Both outlive this. */
+    void open(Store& store, const Clock& clock);
     [[nodiscard]] MainWindow& window() { return *m_window; }
 
 private:
+    void dress();
+    void makeWindow();
     void change(const Settings& settings);
     [[nodiscard]] QString languageCode() const;
 
     QApplication& m_application;
-    Store& m_store;
-    const Clock& m_clock;
+    Store* m_store = nullptr;
+    const Clock* m_clock = nullptr;
     QString m_settingsFile;
     Settings m_settings;
     QString m_forcedLanguage;
