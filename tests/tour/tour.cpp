@@ -4,6 +4,7 @@
 #include "app/demo/demo.h"
 #include "tests/support/builders.h"
 #include "ui/pages/round/roundpage.h"
+#include "ui/theme/fontset.h"
 #include "ui/window/mainwindow.h"
 
 #include <cstdio>
@@ -152,7 +153,9 @@ int main(int argc, char** argv)
 {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    FontReading fonts; // letters as the program draws them
     QApplication application(argc, argv);
+    fonts.await();
     const QDir folder(argc > 1 ? QString::fromLocal8Bit(argv[1]) : QStringLiteral("tour"));
     folder.mkpath(QStringLiteral("."));
     using namespace std::chrono;
