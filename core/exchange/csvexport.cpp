@@ -39,7 +39,8 @@ std::vector<std::string> itemCells(const std::string& unit, const StockItem& ite
         serves += (serves.empty() ? "" : " ") + one;
     return {unit, item.id, item.name, std::to_string(item.levels.par), std::to_string(item.levels.minimum),
         std::to_string(item.levels.emergency), flag(item.expires), item.fridge, std::to_string(item.packSize),
-        item.perBirth.toString(), serves, flag(item.retired)};
+        item.perBirth.toString(), item.deliveryDays > 0 ? std::to_string(item.deliveryDays) : "",
+        item.service != Decimal{} ? item.service.toString() : "", serves, flag(item.retired)};
 }
 
 std::vector<std::string> movementCells(const std::string& unit, const Recorded<StockMovement>& recorded)

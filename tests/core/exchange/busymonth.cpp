@@ -78,6 +78,8 @@ void BusyMonth::addStock()
             .expires = true,
             .packSize = 10,
             .perBirth = Decimal{1500},
+            .deliveryDays = 14,
+            .service = Decimal{980},
             .serves = {"gloves", "oxytocin"}},
         "AB"));
     must(store->moveStock(unit,

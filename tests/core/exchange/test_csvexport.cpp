@@ -166,6 +166,26 @@ TEST_CASE("a name that a spreadsheet would run gets an apostrophe, and quotes ar
         != std::string::npos);
 }
 
+TEST_CASE("a shelf's days between deliveries and chance to have enough stand in its row, and are empty when "
+          "not set")
+{
+    TempDir dir;
+    const BusyMonth month(dir.file("ward.db"));
+    must(month.store->describeStockItem(month.unit,
+        {.id = "towels", .name = "Towels", .at = must(month.store->stockItems(month.unit)).front().at},
+        "AB"));
+    must(exportCsv(*month.store, {.folder = dir.file("tables"), .units = {}, .span = {}}));
+    const CsvTable items = must(readCsv(textOf(dir.file("tables/stock_items.csv"))));
+    const auto cellOf = [&](std::size_t row, const char* name) {
+        return items.rows.at(row).at(static_cast<std::size_t>(items.find(name))).text;
+    };
+    CHECK(cellOf(0, "delivery_days") == "14");
+    CHECK(cellOf(0, "service") == "0.98");
+    CHECK(cellOf(1, "item") == "towels");
+    CHECK(cellOf(1, "delivery_days").empty());
+    CHECK(cellOf(1, "service").empty());
+}
+
 TEST_CASE("a span takes the shifts that began in it")
 {
     const Date day = std::chrono::year(2026) / 11 / 2;
