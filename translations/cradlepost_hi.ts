@@ -1217,6 +1217,11 @@
         <source>Check the user in the address and the password in ~/.pgpass or in the service file.</source>
         <translation>पते में उपयोगकर्ता का नाम और ~/.pgpass या सर्विस फ़ाइल में पासवर्ड देखें।</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>%1 what went wrong, %2 what to do about it; both are whole sentences</extracomment>
+        <translation>%1 %2</translation>
+    </message>
 </context>
 <context>
     <name>FigureText</name>
@@ -1578,6 +1583,22 @@
         <source>Handover of a labour ward</source>
         <translation>प्रसव कक्ष की शिफ्ट सौंपना</translation>
     </message>
+    <message>
+        <source>What is open</source>
+        <translation>क्या बाक़ी है</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>क्यों</translation>
+    </message>
+    <message>
+        <source>Who mends it</source>
+        <translation>किसके ज़िम्मे</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>कब तक</translation>
+    </message>
 </context>
 <context>
     <name>HandoverText</name>
@@ -1656,14 +1677,6 @@
     <message>
         <source>nobody yet</source>
         <translation>अभी कोई नहीं</translation>
-    </message>
-    <message>
-        <source>**%1** · %2 · by %3, late</source>
-        <translation>**%1** · %2 · %3 तक, देर हो गई</translation>
-    </message>
-    <message>
-        <source>**%1** · %2 · by %3</source>
-        <translation>**%1** · %2 · %3 तक</translation>
     </message>
     <message>
         <source>Critical: %1</source>
@@ -1815,6 +1828,14 @@
     <message>
         <source>Nothing has changed</source>
         <translation>कुछ नहीं बदला</translation>
+    </message>
+    <message>
+        <source>by %1, late</source>
+        <translation>%1 तक, देर हो गई</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>%1 तक</translation>
     </message>
 </context>
 <context>
@@ -2486,6 +2507,301 @@
     </message>
 </context>
 <context>
+    <name>RefusalText</name>
+    <message>
+        <source>The pieces have to be %1 to %2.</source>
+        <translation>नग %1 से %2 तक हो सकते हैं।</translation>
+    </message>
+    <message>
+        <source>Count single pieces, not packs.</source>
+        <translation>एक-एक नग गिनें, पैक नहीं।</translation>
+    </message>
+    <message>
+        <source>A lot number has 1 to %1 letters and digits.</source>
+        <translation>लॉट नंबर में 1 से %1 अक्षर और अंक होते हैं।</translation>
+    </message>
+    <message>
+        <source>Copy it from the pack, or leave it empty.</source>
+        <translation>इसे पैक से उतारें, या खाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>The last day of use is missing.</source>
+        <translation>उपयोग का आख़िरी दिन नहीं लिखा।</translation>
+    </message>
+    <message>
+        <source>Read it off the pack.</source>
+        <translation>इसे पैक पर पढ़ें।</translation>
+    </message>
+    <message>
+        <source>This item is no longer kept.</source>
+        <translation>यह सामान अब नहीं रखा जाता।</translation>
+    </message>
+    <message>
+        <source>To keep it again, choose Change this shelf.</source>
+        <translation>फिर से रखना हो तो “यह शेल्फ़ बदलें” चुनें।</translation>
+    </message>
+    <message>
+        <source>The book holds %1 of these %2 pieces.</source>
+        <translation>इन %2 नगों में से बही में %1 हैं।</translation>
+    </message>
+    <message>
+        <source>Count the shelf and enter the count first.</source>
+        <translation>पहले शेल्फ़ गिनें और गिनती दर्ज करें।</translation>
+    </message>
+    <message>
+        <source>A level is 0 to %1 pieces.</source>
+        <translation>हर स्तर 0 से %1 नग तक होता है।</translation>
+    </message>
+    <message>
+        <source>Never under %1, order at %2, fill up to %3: each is at most the next.</source>
+        <translation>%1 से कम कभी नहीं, %2 पर मँगाएँ, %3 तक भरें: हर संख्या अगली से ज़्यादा न हो।</translation>
+    </message>
+    <message>
+        <source>Change the one that stands out.</source>
+        <translation>जो बेमेल है उसे बदलें।</translation>
+    </message>
+    <message>
+        <source>A name has 1 to %1 characters.</source>
+        <translation>नाम में 1 से %1 अक्षर होते हैं।</translation>
+    </message>
+    <message>
+        <source>Say what the ward calls it.</source>
+        <translation>बताएँ वार्ड इसे क्या कहता है।</translation>
+    </message>
+    <message>
+        <source>The number on a device has at most %1 characters.</source>
+        <translation>उपकरण पर लिखे नंबर में ज़्यादा से ज़्यादा %1 अक्षर होते हैं।</translation>
+    </message>
+    <message>
+        <source>Copy it from the device, or leave it empty.</source>
+        <translation>इसे उपकरण से उतारें, या खाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>The days between two services or calibrations are 1 to %1.</source>
+        <translation>दो सर्विस या दो कैलिब्रेशन के बीच 1 से %1 दिन होते हैं।</translation>
+    </message>
+    <message>
+        <source>Leave them empty when none is planned.</source>
+        <translation>कोई तय न हो तो खाली छोड़ें।</translation>
+    </message>
+    <message>
+        <source>This device is on the register already.</source>
+        <translation>यह उपकरण रजिस्टर में पहले से है।</translation>
+    </message>
+    <message>
+        <source>Look at the list again.</source>
+        <translation>सूची फिर से देखें।</translation>
+    </message>
+    <message>
+        <source>No fridge shows that: a reading is %1 to %2 °C.</source>
+        <translation>कोई फ़्रिज यह नहीं दिखाता: रीडिंग %1 से %2 °C तक होती है।</translation>
+    </message>
+    <message>
+        <source>Read the thermometer again.</source>
+        <translation>थर्मामीटर फिर से पढ़ें।</translation>
+    </message>
+    <message>
+        <source>The lowest that was kept is above the reading, or the highest is below it.</source>
+        <translation>सबसे कम तापमान रीडिंग से ऊपर है, या सबसे अधिक उससे नीचे।</translation>
+    </message>
+    <message>
+        <source>Read all three again; the reading lies between the two.</source>
+        <translation>तीनों फिर से पढ़ें; रीडिंग बाक़ी दोनों के बीच होती है।</translation>
+    </message>
+    <message>
+        <source>A known weight is 1 to %1 g, and a scale shows 0 to %1 g.</source>
+        <translation>ज्ञात वज़न 1 से %1 ग्राम तक होता है, और तराज़ू 0 से %1 ग्राम तक दिखाता है।</translation>
+    </message>
+    <message>
+        <source>Give both in grams.</source>
+        <translation>दोनों ग्राम में दें।</translation>
+    </message>
+    <message>
+        <source>No thermometer of a ward shows that: a reading is %1 to %2 °C.</source>
+        <translation>वार्ड का कोई थर्मामीटर यह नहीं दिखाता: रीडिंग %1 से %2 °C तक होती है।</translation>
+    </message>
+    <message>
+        <source>Read both again.</source>
+        <translation>दोनों फिर से पढ़ें।</translation>
+    </message>
+    <message>
+        <source>This birth is off the board already.</source>
+        <translation>यह प्रसव बोर्ड से पहले ही हट चुका है।</translation>
+    </message>
+    <message>
+        <source>Put up a new one.</source>
+        <translation>नया लिखें।</translation>
+    </message>
+    <message>
+        <source>This handover was taken already.</source>
+        <translation>यह शिफ्ट पहले ही ली जा चुकी है।</translation>
+    </message>
+    <message>
+        <source>Nothing is left to sign until the next one is given.</source>
+        <translation>अगली बार सौंपे जाने तक हस्ताक्षर के लिए कुछ नहीं है।</translation>
+    </message>
+    <message>
+        <source>Who gave the handover cannot take it.</source>
+        <translation>जिसने शिफ्ट सौंपी, वही उसे नहीं ले सकता।</translation>
+    </message>
+    <message>
+        <source>Let the one who comes sign.</source>
+        <translation>आने वाला हस्ताक्षर करे।</translation>
+    </message>
+    <message>
+        <source>This gap is closed.</source>
+        <translation>यह कमी बंद हो चुकी है।</translation>
+    </message>
+    <message>
+        <source>Choose the one that is open now.</source>
+        <translation>वह चुनें जो अभी खुली है।</translation>
+    </message>
+    <message>
+        <source>Nobody has said that it is mended.</source>
+        <translation>किसी ने नहीं बताया कि यह ठीक हुआ।</translation>
+    </message>
+    <message>
+        <source>Say first who mended it.</source>
+        <translation>पहले बताएँ किसने ठीक किया।</translation>
+    </message>
+    <message>
+        <source>Who mended it cannot be the one who looks.</source>
+        <translation>जिसने ठीक किया, वही जाँच नहीं सकता।</translation>
+    </message>
+    <message>
+        <source>Let a second person do it.</source>
+        <translation>दूसरा व्यक्ति जाँचे।</translation>
+    </message>
+    <message>
+        <source>Who mends it is said in at most %1 characters.</source>
+        <translation>ज़िम्मेदार का नाम ज़्यादा से ज़्यादा %1 अक्षरों का होता है।</translation>
+    </message>
+    <message>
+        <source>Give initials or a role.</source>
+        <translation>नाम के अक्षर या पद दें।</translation>
+    </message>
+    <message>
+        <source>A remark has at most %1 characters.</source>
+        <translation>टिप्पणी में ज़्यादा से ज़्यादा %1 अक्षर होते हैं।</translation>
+    </message>
+    <message>
+        <source>Shorten it.</source>
+        <translation>इसे छोटा करें।</translation>
+    </message>
+    <message>
+        <source>Each has to hear later than the one before.</source>
+        <translation>हर एक को पहले वाले के बाद बताया जाए।</translation>
+    </message>
+    <message>
+        <source>Give rising numbers, or “never”.</source>
+        <translation>बढ़ती संख्याएँ दें, या “कभी नहीं”।</translation>
+    </message>
+    <message>
+        <source>A way between units is 0 to %1 km.</source>
+        <translation>यूनिटों के बीच की दूरी 0 से %1 किमी होती है।</translation>
+    </message>
+    <message>
+        <source>Give it in kilometres.</source>
+        <translation>इसे किलोमीटर में दें।</translation>
+    </message>
+    <message>
+        <source>The items looked at are 1 to %1, as many as the sample has.</source>
+        <translation>देखी गई चीज़ें 1 से %1 हो सकती हैं, जितनी नमूने में हैं।</translation>
+    </message>
+    <message>
+        <source>Count them again on the sheet.</source>
+        <translation>इन्हें काग़ज़ पर फिर से गिनें।</translation>
+    </message>
+    <message>
+        <source>Not more items can be not met than the %1 looked at.</source>
+        <translation>जो पूरी नहीं मिलीं, वे देखी गई %1 चीज़ों से ज़्यादा नहीं हो सकतीं।</translation>
+    </message>
+    <message>
+        <source>Count both again.</source>
+        <translation>दोनों फिर से गिनें।</translation>
+    </message>
+    <message>
+        <source>The name of a ward is one line, and not empty.</source>
+        <translation>वार्ड का नाम एक पंक्ति का होता है, और खाली नहीं।</translation>
+    </message>
+    <message>
+        <source>Say what the ward is called.</source>
+        <translation>वार्ड का नाम लिखें।</translation>
+    </message>
+    <message>
+        <source>“%1” are no initials of 1 to 12 characters.</source>
+        <translation>“%1” 1 से 12 अक्षरों के इनिशियल नहीं हैं।</translation>
+    </message>
+    <message>
+        <source>Give initials, no full names.</source>
+        <translation>इनिशियल दें, पूरा नाम नहीं।</translation>
+    </message>
+    <message>
+        <source>The initials “%1” stand twice in the list.</source>
+        <translation>इनिशियल “%1” सूची में दो बार हैं।</translation>
+    </message>
+    <message>
+        <source>Add a letter to one of them.</source>
+        <translation>एक में एक अक्षर जोड़ें।</translation>
+    </message>
+    <message>
+        <source>The time zone “%1” is not known to this computer.</source>
+        <translation>टाइम ज़ोन “%1” इस कंप्यूटर को मालूम नहीं।</translation>
+    </message>
+    <message>
+        <source>Choose one from the list, for example Asia/Kolkata.</source>
+        <translation>सूची से चुनें, जैसे Asia/Kolkata।</translation>
+    </message>
+    <message>
+        <source>“%1” is no shift.</source>
+        <translation>“%1” कोई शिफ्ट नहीं है।</translation>
+    </message>
+    <message>
+        <source>Write start times and names, for example 07:00 day, 19:00 night.</source>
+        <translation>शुरू का समय और नाम लिखें, जैसे 07:00 day, 19:00 night।</translation>
+    </message>
+    <message>
+        <source>The shifts do not follow one another through the day.</source>
+        <translation>शिफ्टें दिन में एक के बाद एक नहीं आतीं।</translation>
+    </message>
+    <message>
+        <source>Give one to four start times in order, each with a name of its own.</source>
+        <translation>क्रम से एक से चार समय दें, हर एक का अपना नाम हो।</translation>
+    </message>
+    <message>
+        <source>This wants one line of %1 to %2 characters.</source>
+        <translation>यहाँ %1 से %2 अक्षरों की एक पंक्ति चाहिए।</translation>
+    </message>
+    <message>
+        <source>Say it in a few words; nothing about a patient.</source>
+        <translation>थोड़े शब्दों में लिखें; मरीज़ के बारे में कुछ नहीं।</translation>
+    </message>
+    <message>
+        <source>Nobody is named.</source>
+        <translation>किसी का नाम नहीं दिया।</translation>
+    </message>
+    <message>
+        <source>Give your initials, 1 to 12 characters.</source>
+        <translation>अपने नाम के अक्षर दें, 1 से 12।</translation>
+    </message>
+    <message>
+        <source>This time lies ahead of now.</source>
+        <translation>यह समय अभी से आगे का है।</translation>
+    </message>
+    <message>
+        <source>Look at the time that was typed and at the clock of this computer.</source>
+        <translation>लिखा हुआ समय और इस कंप्यूटर की घड़ी देखें।</translation>
+    </message>
+    <message>
+        <source>It is not there any more.</source>
+        <translation>यह अब वहाँ नहीं है।</translation>
+    </message>
+    <message>
+        <source>Look at the list again and choose anew.</source>
+        <translation>सूची फिर से देखें और दोबारा चुनें।</translation>
+    </message>
+</context>
+<context>
     <name>ReportSaying</name>
     <message>
         <source>Report</source>
@@ -2952,22 +3268,6 @@
         <translation>%1 °C, %2</translation>
     </message>
     <message>
-        <source>%1: set apart what is inside, label it “do not use”, ask who is responsible.</source>
-        <translation>%1: अंदर का सामान अलग रखें, उस पर “उपयोग न करें” लिखें, ज़िम्मेदार व्यक्ति से पूछें।</translation>
-    </message>
-    <message>
-        <source>%1: outside its limits, read it again soon.</source>
-        <translation>%1: सीमा से बाहर, जल्द फिर पढ़ें।</translation>
-    </message>
-    <message>
-        <source>%1: a reading is due.</source>
-        <translation>%1: रीडिंग लेनी है।</translation>
-    </message>
-    <message>
-        <source>%1: within its limits.</source>
-        <translation>%1: सीमा के भीतर।</translation>
-    </message>
-    <message>
         <source>%1 to %2 °C</source>
         <translation>%1 से %2 °C</translation>
     </message>
@@ -3047,10 +3347,6 @@
             <numerusform>%n ख़राबी, %1 में एक।</numerusform>
             <numerusform>%n ख़राबियाँ, %1 में एक।</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Checked %1: off by %2, allowed %3.</source>
-        <translation>जाँच %1: अंतर %2, अनुमति %3।</translation>
     </message>
     <message>
         <source>No shelf is kept here yet</source>
@@ -3138,10 +3434,6 @@
     <message>
         <source>%1 to last until %2</source>
         <translation>%2 तक चलने की संभावना %1</translation>
-    </message>
-    <message>
-        <source>Pieces that expire: %1 within 30 days, %2 in 31 to 60, %3 in 61 to 90. At today&apos;s use %4 will expire unused.</source>
-        <translation>जिनकी तारीख़ ख़त्म होगी: 30 दिनों में %1, 31 से 60 में %2, 61 से 90 में %3। आज की खपत पर %4 बिना काम आए पुराने होंगे।</translation>
     </message>
     <message>
         <source>Fill up to %1, order at %2, never under %3.</source>
@@ -3241,6 +3533,56 @@
             <numerusform>हर %n दिन में आता है।</numerusform>
             <numerusform>हर %n दिन में आता है।</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>set apart what is inside, label it “do not use”, ask who is responsible.</source>
+        <translation>अंदर का सामान अलग रखें, उस पर “उपयोग न करें” लिखें, ज़िम्मेदार व्यक्ति से पूछें।</translation>
+    </message>
+    <message>
+        <source>outside its limits, read it again soon.</source>
+        <translation>सीमा से बाहर, जल्द फिर पढ़ें।</translation>
+    </message>
+    <message>
+        <source>a reading is due.</source>
+        <translation>रीडिंग लेनी है।</translation>
+    </message>
+    <message>
+        <source>within its limits.</source>
+        <translation>सीमा के भीतर।</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a fridge and what to do</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>grams</comment>
+        <translation>ग्राम</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>Checked %1: off by %2 %4, allowed %3 %4.</source>
+        <translation>जाँच %1: अंतर %2 %4, अनुमति %3 %4।</translation>
+    </message>
+    <message>
+        <source>%1 without a day</source>
+        <translation>%1 बिना तारीख़</translation>
+    </message>
+    <message>
+        <source>Pieces that expire: %1 within 30 days, %2 in 31 to 60, %3 in 61 to 90.</source>
+        <translation>जिनकी तारीख़ ख़त्म होगी: 30 दिनों में %1, 31 से 60 में %2, 61 से 90 में %3।</translation>
+    </message>
+    <message>
+        <source>Nothing more expires within 90 days.</source>
+        <translation>90 दिनों में और किसी की तारीख़ ख़त्म नहीं होगी।</translation>
+    </message>
+    <message>
+        <source>At today&apos;s use %1 will expire unused.</source>
+        <translation>आज की खपत पर %1 बिना काम आए पुराने होंगे।</translation>
     </message>
 </context>
 <context>
@@ -4398,7 +4740,7 @@
     </message>
     <message>
         <source>Enter the result on Units when you are back.</source>
-        <translation>लौटकर नतीजा यूनिटें पन्ने पर भरें।</translation>
+        <translation>लौटकर नतीजा “यूनिट” में भरें।</translation>
     </message>
     <message>
         <source>Pieces, from and to</source>
@@ -4993,10 +5335,6 @@
         <translation>थर्मामीटर दिखाता है, °C</translation>
     </message>
     <message>
-        <source>Give both readings as numbers.</source>
-        <translation>दोनों रीडिंग अंकों में दें।</translation>
-    </message>
-    <message>
         <source>Say who you are: your initials.</source>
         <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
     </message>
@@ -5007,6 +5345,14 @@
     <message>
         <source>Kept.</source>
         <translation>दर्ज हुआ।</translation>
+    </message>
+    <message>
+        <source>Give both weights in whole grams, for example 3500.</source>
+        <translation>दोनों वज़न पूरे ग्राम में दें, जैसे 3500।</translation>
+    </message>
+    <message>
+        <source>Give both readings as numbers, for example 36.8.</source>
+        <translation>दोनों रीडिंग अंक में दें, जैसे 36.8।</translation>
     </message>
 </context>
 <context>
@@ -5100,10 +5446,6 @@
         <translation>बाक़ी रही कमी किसे बताई जाए</translation>
     </message>
     <message>
-        <source>In percent of the time from when a gap is found to when it is due; 100 is when it is due.</source>
-        <translation>कमी मिलने से उसके समय तक का प्रतिशत; 100 यानी जब समय पूरा हो।</translation>
-    </message>
-    <message>
         <source>never</source>
         <translation>कभी नहीं</translation>
     </message>
@@ -5121,16 +5463,16 @@
         <translation>दर्ज करें</translation>
     </message>
     <message>
-        <source>Each has to hear later than the one before.</source>
-        <translation>हर एक को पहले वाले के बाद बताया जाए।</translation>
-    </message>
-    <message>
         <source>Say who you are: your initials.</source>
         <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
     </message>
     <message>
         <source>Kept.</source>
         <translation>दर्ज हुआ।</translation>
+    </message>
+    <message>
+        <source>In percent of the time that there is to mend it. Of a gap found at 8:00 and due at 20:00 they hear at 50 % by 14:00, at 100 % when it is due.</source>
+        <translation>ठीक करने के समय का प्रतिशत। 8:00 पर मिली और 20:00 तक की कमी: 50 % पर 14:00 बजे बताया जाए, 100 % पर जब समय पूरा हो।</translation>
     </message>
 </context>
 <context>
@@ -5201,10 +5543,6 @@
         <translation>रीडिंग दर्ज करें</translation>
     </message>
     <message>
-        <source>Give the reading as a number, 4.5.</source>
-        <translation>रीडिंग अंकों में दें, 4.5।</translation>
-    </message>
-    <message>
         <source>Say who you are: your initials.</source>
         <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
     </message>
@@ -5215,6 +5553,10 @@
     <message>
         <source>Which fridge</source>
         <translation>कौन सा फ़्रिज</translation>
+    </message>
+    <message>
+        <source>Give each reading as a number, for example 4.5.</source>
+        <translation>हर रीडिंग अंक में दें, जैसे 4.5।</translation>
     </message>
 </context>
 <context>
@@ -5314,10 +5656,6 @@
     <message>
         <source>First choose who is in charge, at the top.</source>
         <translation>पहले ऊपर प्रभारी चुनें।</translation>
-    </message>
-    <message>
-        <source>Who mended it cannot be the one who looks: let a second person do it.</source>
-        <translation>जिसने ठीक किया वही नहीं देख सकता: दूसरा व्यक्ति देखे।</translation>
     </message>
 </context>
 <context>
@@ -5422,10 +5760,6 @@
         <translation>पहले बताएँ कौन हस्ताक्षर करता है: आद्याक्षर चुनें या लिखें।</translation>
     </message>
     <message>
-        <source>Who gave the handover cannot take it: let the one who comes sign.</source>
-        <translation>जिसने शिफ्ट सौंपी वही नहीं ले सकता: आने वाला हस्ताक्षर करे।</translation>
-    </message>
-    <message>
         <source>Handover</source>
         <translation>शिफ्ट सौंपना</translation>
     </message>
@@ -5440,6 +5774,10 @@
     <message>
         <source>Sent to the printer.</source>
         <translation>प्रिंटर को भेजा।</translation>
+    </message>
+    <message>
+        <source>The printer takes no pages. Look at it, then try again.</source>
+        <translation>प्रिंटर पन्ने नहीं ले रहा। उसे देखें, फिर कोशिश करें।</translation>
     </message>
 </context>
 <context>
@@ -5736,10 +6074,6 @@
     <message>
         <source>Give the days as a whole number.</source>
         <translation>दिन पूरे अंक में दें।</translation>
-    </message>
-    <message>
-        <source>Say what the ward calls it.</source>
-        <translation>बताएँ वार्ड इसे क्या कहता है।</translation>
     </message>
     <message>
         <source>Say who you are: your initials.</source>
@@ -6162,10 +6496,6 @@
         <translation>अभी बैकअप लें</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Saved.</source>
         <translation>सेव हुआ।</translation>
     </message>
@@ -6264,10 +6594,6 @@
         <translation>दर्ज करें</translation>
     </message>
     <message>
-        <source>Put it aside</source>
-        <translation>हटाएँ</translation>
-    </message>
-    <message>
         <source>Change this shelf</source>
         <translation>यह शेल्फ़ बदलें</translation>
     </message>
@@ -6280,20 +6606,16 @@
         <translation>फ़्रिज में नहीं</translation>
     </message>
     <message>
-        <source>Say what the ward calls it.</source>
-        <translation>बताएँ वार्ड इसे क्या कहता है।</translation>
-    </message>
-    <message>
         <source>There is a shelf of that name already: change that one.</source>
         <translation>इस नाम का शेल्फ़ पहले से है: उसे बदलें।</translation>
     </message>
     <message>
-        <source>Each level is at most the one above it: never under, order, fill up.</source>
-        <translation>हर स्तर अपने से ऊपर वाले से अधिक न हो: कम से कम, मँगाने का, भरने का।</translation>
-    </message>
-    <message>
         <source>Say who you are: your initials.</source>
         <translation>बताएँ आप कौन हैं: नाम के अक्षर।</translation>
+    </message>
+    <message>
+        <source>Do not keep</source>
+        <translation>दर्ज न करें</translation>
     </message>
 </context>
 <context>

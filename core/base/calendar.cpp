@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/calendar.h"
 
+#include "core/base/refusal.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cstdio>
@@ -127,9 +129,9 @@ Result<TimeZone> TimeZone::named(std::string_view name)
 {
     TimeZone zone{std::string(name)};
     if (name.empty() || !offsetsOf(zone.m_name).isKnown())
-        return fail(ErrorCode::InvalidArgument,
+        return tl::unexpected(refused(refusal::timeZone, {zone.m_name},
             "time zone '" + zone.m_name + "' is not known to this computer",
-            "use a name such as Asia/Kolkata, Africa/Nairobi or UTC");
+            "use a name such as Asia/Kolkata, Africa/Nairobi or UTC"));
     return zone;
 }
 

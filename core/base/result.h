@@ -3,6 +3,7 @@
 
 #include <string>
 #include <tl/expected.hpp>
+#include <vector>
 
 namespace cradlepost {
 
@@ -32,6 +33,8 @@ struct Error {
     ErrorCode code = ErrorCode::Io;
     std::string message; ///< what and where, in English, for log and command line
     std::string hint; ///< what to do about it; may be empty
+    std::string refusal = {}; ///< which rule of entry was broken, a word of core/base/refusal.h; mostly empty
+    std::vector<std::string> values = {}; ///< what that word names, in its order
 };
 
 template<class T> using Result = tl::expected<T, Error>;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/shiftcalendar.h"
 
+#include "core/base/refusal.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cstdio>
@@ -30,7 +32,8 @@ ShiftPattern ShiftPattern::threeByEight()
 Result<void> ShiftPattern::check() const
 {
     const auto bad = [](const std::string& what) {
-        return fail(ErrorCode::InvalidArgument, "shift pattern: " + what, "give one to four start times in order");
+        return tl::unexpected(refused(
+            refusal::shiftOrder, {}, "shift pattern: " + what, "give one to four start times in order"));
     };
     if (starts.empty() || starts.size() > static_cast<std::size_t>(maxShiftsPerDay))
         return bad(std::to_string(starts.size()) + " shifts a day");
@@ -49,8 +52,9 @@ Result<void> ShiftPattern::check() const
 Result<ShiftPattern> readPattern(std::string_view text)
 {
     const auto bad = [](std::string_view part) {
-        return fail(ErrorCode::InvalidArgument, "'" + std::string(part) + "' is not a shift",
-            "write start times and names, for example 07:00 day, 19:00 night");
+        return tl::unexpected(
+            refused(refusal::shiftText, {std::string(part)}, "'" + std::string(part) + "' is not a shift",
+                "write start times and names, for example 07:00 day, 19:00 night"));
     };
     ShiftPattern pattern;
     for (std::string_view rest = text;;) {

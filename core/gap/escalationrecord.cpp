@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/gap/escalationrecord.h"
 
+#include "core/base/refusal.h"
+
 #include <algorithm>
 
 namespace cradlepost {
@@ -31,8 +33,8 @@ Result<EscalationLevel> levelFrom(const Json& body)
 Result<void> checkEscalation(const EscalationSet& set)
 {
     const auto wrong = [](const std::string& what) {
-        return fail(ErrorCode::InvalidArgument, "escalation: " + what,
-            "Name each who once, from the owner to the district, each later than the one before.");
+        return tl::unexpected(refused(refusal::escalationOrder, {}, "escalation: " + what,
+            "Name each who once, from the owner to the district, each later than the one before."));
     };
     const EscalationLevel* before = nullptr;
     for (const EscalationLevel& level : set.levels) {

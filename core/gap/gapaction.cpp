@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/gap/gapaction.h"
 
+#include "core/base/refusal.h"
+
 #include <algorithm>
 
 namespace cradlepost {
@@ -39,17 +41,17 @@ bool decidesNothing(const GapAction& action)
 Result<void> checkTexts(const GapAction& action)
 {
     if (isTooLong(action.owner, maxOwnerLength))
-        return fail(ErrorCode::InvalidArgument, "gap action: the owner is longer than 24 characters",
-            "use initials or a role");
+        return tl::unexpected(refused(refusal::owner, {std::to_string(maxOwnerLength)},
+            "gap action: the owner is longer than 24 characters", "use initials or a role"));
     if (isTooLong(action.mended, maxOwnerLength) || isTooLong(action.verified, maxOwnerLength))
-        return fail(
-            ErrorCode::InvalidArgument, "gap action: a name is longer than 24 characters", "use initials");
+        return tl::unexpected(refused(
+            refusal::nobodyNamed, {}, "gap action: a name is longer than 24 characters", "use initials"));
     if (isTooLong(action.remark, maxRemarkLength))
-        return fail(
-            ErrorCode::InvalidArgument, "gap action: the remark is longer than 200 characters", "shorten it");
+        return tl::unexpected(refused(refusal::remark, {std::to_string(maxRemarkLength)},
+            "gap action: the remark is longer than 200 characters", "shorten it"));
     if (isTooLong(action.measure, maxRemarkLength))
-        return fail(ErrorCode::InvalidArgument, "gap action: the measure is longer than 200 characters",
-            "shorten it");
+        return tl::unexpected(refused(refusal::remark, {std::to_string(maxRemarkLength)},
+            "gap action: the measure is longer than 200 characters", "shorten it"));
     return {};
 }
 
@@ -68,8 +70,8 @@ Result<void> checkAction(const GapAction& action)
         return fail(ErrorCode::InvalidArgument, "gap action: mended and verified in one breath",
             "let another person verify it");
     if (action.verified && bare(*action.verified).empty())
-        return fail(
-            ErrorCode::InvalidArgument, "gap action: nobody is named who verified it", "give initials");
+        return tl::unexpected(refused(
+            refusal::nobodyNamed, {}, "gap action: nobody is named who verified it", "give initials"));
     if (action.at.has_value() != (action.mended || action.verified))
         return fail(ErrorCode::InvalidArgument, "gap action: the time belongs to what is mended or verified");
     return checkTexts(action);
@@ -80,13 +82,14 @@ Result<void> checkActionOn(const Gap& gap, const GapAction& action)
     const bool onlyVerifies
         = action.verified && !action.owner && !action.due && !action.remark && !action.measure;
     if (!gap.isOpen() && !onlyVerifies)
-        return fail(ErrorCode::InvalidArgument, "the gap is closed", "Act on the gap that is open now.");
+        return tl::unexpected(
+            refused(refusal::gapClosed, {}, "the gap is closed", "Act on the gap that is open now."));
     if (action.verified && gap.mendedBy.empty())
-        return fail(
-            ErrorCode::InvalidArgument, "nobody has said that it is mended", "Say who mended it first.");
+        return tl::unexpected(
+            refused(refusal::notMended, {}, "nobody has said that it is mended", "Say who mended it first."));
     if (action.verified && samePerson(*action.verified, gap.mendedBy))
-        return fail(
-            ErrorCode::InvalidArgument, "who mended it cannot verify it", "Let a second person look.");
+        return tl::unexpected(refused(
+            refusal::menderVerifies, {}, "who mended it cannot verify it", "Let a second person look."));
     return {};
 }
 

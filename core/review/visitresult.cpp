@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/review/visitresult.h"
 
+#include "core/base/refusal.h"
 #include "core/supply/bodyreader.h"
 
 #include <algorithm>
@@ -34,10 +35,12 @@ Result<void> checkVisit(const VisitResult& visit)
     if (visit.sample < 1 || visit.sample > mostSample || visit.pass < 1 || visit.pass > visit.sample)
         return wrong("a visit: no sound sample", "Take sample and rule from the visit's sheet.");
     if (visit.looked < 1 || visit.looked > visit.sample)
-        return wrong("a visit: the items looked at are none, or more than the sample",
-            "Count the items of the sample that were looked at.");
+        return tl::unexpected(refused(refusal::visitLooked, {std::to_string(visit.sample)},
+            "a visit: the items looked at are none, or more than the sample",
+            "Count the items of the sample that were looked at."));
     if (visit.notMet < 0 || visit.notMet > visit.looked)
-        return wrong("a visit: more items not met than were looked at", "Count both again.");
+        return tl::unexpected(refused(refusal::visitNotMet, {std::to_string(visit.looked)},
+            "a visit: more items not met than were looked at", "Count both again."));
     if (static_cast<std::int64_t>(visit.items.size()) > visit.notMet)
         return wrong("a visit: more items are named than were not met", "Count both again.");
     const auto& items = visit.items;

@@ -16,7 +16,7 @@ DataTable reasonTable(const DistrictReview& review)
     for (const VisitNeed& need : review.visits) {
         for (const VisitReason& reason : need.reasons) {
             Cells row{cell(review.units[need.unit].name), cell(codeName(reason.code)), cell(reason.points),
-                cell(joined(reason.items, " ")), cell(joined(reason.names, ", ")), cell(reason.count),
+                cell(joined(reason.items, " ")), cell(joined(reason.names, "; ")), cell(reason.count),
                 cell(reason.hours), cell(reason.days)};
             addShare(row, reason.share);
             row.insert(row.end(), {cell(reason.before.tally.x), cell(reason.before.tally.n)});

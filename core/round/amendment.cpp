@@ -2,6 +2,7 @@
 #include "core/round/amendment.h"
 
 #include "core/base/characters.h"
+#include "core/base/refusal.h"
 #include "core/ledger/canonical.h"
 #include "core/round/draftcodec.h"
 #include "core/round/walk.h"
@@ -30,8 +31,10 @@ Result<void> checkAmendmentReason(const std::string& reason)
 {
     const std::size_t length = countCharacters(reason);
     if (!isUtf8(reason) || !isOneLine(reason) || length < minAmendmentReason || length > maxAmendmentReason)
-        return refuse("the reason is not one line of 3 to 200 characters",
-            "say in a few words what was wrong; nothing about a patient");
+        return tl::unexpected(
+            refused(refusal::line, {std::to_string(minAmendmentReason), std::to_string(maxAmendmentReason)},
+                "amendment: the reason is not one line of 3 to 200 characters",
+                "say in a few words what was wrong; nothing about a patient"));
     return {};
 }
 

@@ -2,6 +2,7 @@
 #include "core/round/changeidea.h"
 
 #include "core/base/characters.h"
+#include "core/base/refusal.h"
 #include "core/ledger/canonical.h"
 
 #include <algorithm>
@@ -56,10 +57,13 @@ Result<void> checkChangeIdea(const ChangeIdea& idea)
     if (!isId(idea.id))
         return refuse("'" + idea.id + "' is no id", "use 1 to 40 of a-z, 0-9 and -");
     if (!isLine(idea.title, 3, 120))
-        return refuse("the title is not one line of 3 to 120 characters", "say in a few words what is tried");
+        return tl::unexpected(refused(refusal::line, {"3", "120"},
+            "change idea: the title is not one line of 3 to 120 characters",
+            "say in a few words what is tried"));
     if (!isLine(idea.hope, 0, 200))
-        return refuse(
-            "what is expected is longer than one line of 200 characters", "say in one line what is expected");
+        return tl::unexpected(refused(refusal::line, {"0", "200"},
+            "change idea: what is expected is longer than one line of 200 characters",
+            "say in one line what is expected"));
     if (!idea.from.ok() || (idea.until && (!idea.until->ok() || *idea.until < idea.from)))
         return refuse(
             "it ends before it begins, or a day does not exist", "give the first and the last day of it");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/bodies.h"
 
+#include "core/base/refusal.h"
 #include "core/ledger/canonical.h"
 #include "core/round/draftcodec.h"
 
@@ -132,8 +133,8 @@ Result<void> checkUnit(const Unit& unit)
         return fail(ErrorCode::InvalidArgument, "unit id '" + unit.id + "' is not 1 to 24 of a-z, 0-9 and -",
             "Use small letters, digits and hyphens.");
     if (unit.name.empty() || !isPlainText(unit.name) || !isPlainText(unit.level))
-        return fail(ErrorCode::InvalidArgument,
-            "unit " + unit.id + ": the name is empty, or a text is too long", "Give a name of one line.");
+        return tl::unexpected(refused(refusal::unitName, {},
+            "unit " + unit.id + ": the name is empty, or a text is too long", "Give a name of one line."));
     if (const auto zone = TimeZone::named(unit.zone); !zone)
         return tl::unexpected(zone.error());
     return {};
@@ -146,13 +147,13 @@ Result<void> checkPeople(const std::vector<Person>& people)
         const auto letters = std::count_if(person.initials.begin(), person.initials.end(),
             [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; });
         if (letters < 1 || letters > 12 || !isPlainText(person.initials) || !isPlainText(person.role))
-            return fail(ErrorCode::InvalidArgument,
+            return tl::unexpected(refused(refusal::initials, {person.initials},
                 "'" + person.initials + "' are not initials of 1 to 12 characters",
-                "Use initials, no full names.");
+                "Use initials, no full names."));
         if (!seen.insert(person.initials).second)
-            return fail(ErrorCode::InvalidArgument,
+            return tl::unexpected(refused(refusal::initialsTwice, {person.initials},
                 "the initials '" + person.initials + "' stand twice in the list",
-                "Add a letter to one of them.");
+                "Add a letter to one of them."));
     }
     return {};
 }

@@ -2,6 +2,7 @@
 #include "core/store/parts.h"
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/ledger/canonical.h"
 #include "core/store/stationplace.h"
 
@@ -51,8 +52,8 @@ Record Store::Parts::enter(
 {
     need(checkBody(body));
     if (actor.empty() || actor.size() > 64 || !isUtf8(actor))
-        refuse(ErrorCode::InvalidArgument, "a record needs to know who made it",
-            "Give initials of 1 to 12 characters.");
+        throw Failure{refused(refusal::nobodyNamed, {}, "a record needs to know who made it",
+            "Give initials of 1 to 12 characters.")};
     const StationKey& station = signingKey();
     // Others may write with the same key from another window: the chain's end holds until the commit.
     database->connection().lock("station/" + station.id());

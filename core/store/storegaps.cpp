@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/gap/escalationrecord.h"
 #include "core/store/parts.h"
 
@@ -41,9 +42,11 @@ Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, c
         const std::string name
             = "gap " + action.item + '/' + std::to_string(action.nth) + " of unit '" + unit + '\'';
         if (!gap)
-            refuse(ErrorCode::NotFound, name + " is not known");
-        if (const auto allowed = checkActionOn(*gap, done); !allowed)
-            refuse(allowed.error().code, name + ": " + allowed.error().message, allowed.error().hint);
+            throw Failure{refused(refusal::gone, {}, name + " is not known", {}, ErrorCode::NotFound)};
+        if (auto allowed = checkActionOn(*gap, done); !allowed) {
+            allowed.error().message.insert(0, name + ": ");
+            throw Failure{std::move(allowed.error())};
+        }
         m_parts->append(recordkind::gapAction, unit, toBody(done), actor);
     });
 }

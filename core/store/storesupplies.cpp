@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/store/parts.h"
 
 #include <algorithm>
@@ -15,13 +16,13 @@ constexpr std::chrono::minutes ahead{5}; // a clock time is typed in whole minut
 void notAhead(const char* what, Instant at, const Clock& clock)
 {
     if (at > clock.now() + ahead)
-        refuse(ErrorCode::InvalidArgument, std::string(what) + ": member 'at' lies ahead of now",
-            "Check the time that was typed and the clock of this computer.");
+        throw Failure{refused(refusal::aheadOfNow, {}, std::string(what) + ": member 'at' lies ahead of now",
+            "Check the time that was typed and the clock of this computer.")};
 }
 
 [[noreturn]] void notKnown(const std::string& what, const std::string& id, const std::string& hint)
 {
-    refuse(ErrorCode::NotFound, what + " '" + id + "' is not known", hint);
+    throw Failure{refused(refusal::gone, {}, what + " '" + id + "' is not known", hint, ErrorCode::NotFound)};
 }
 
 /** The books of the items that movements touch, as they grow. */
@@ -118,8 +119,9 @@ Result<void> Store::noteEquipment(
             const bool known = kindOf(m_parts->supplies, unit, event.device).has_value();
             const bool adds = std::holds_alternative<Added>(event.deed);
             if (known && adds)
-                refuse(ErrorCode::AlreadyExists, "device '" + event.device + "' is on the register",
-                    "Change it there, or give the new one another id.");
+                throw Failure{
+                    refused(refusal::onRegister, {}, "device '" + event.device + "' is on the register",
+                        "Change it there, or give the new one another id.", ErrorCode::AlreadyExists)};
             if (!known && !adds)
                 notKnown("device", event.device, "Add it to the register first.");
             m_parts->append(recordkind::equipment, unit, toBody(event), actor);
@@ -150,8 +152,8 @@ Result<void> Store::noteBirth(const std::string& unit, const BirthEvent& event, 
         const bool ended = std::any_of(before.begin(), before.end(),
             [](const Recorded<BirthEvent>& one) { return one.what.change != BirthChange::Expected; });
         if (ended)
-            refuse(ErrorCode::InvalidArgument, "birth '" + event.birth + "' is off the board",
-                "Put up a new one.");
+            throw Failure{refused(
+                refusal::offBoard, {}, "birth '" + event.birth + "' is off the board", "Put up a new one.")};
         if (before.empty() && event.change != BirthChange::Expected)
             notKnown("birth", event.birth, "Put it on the board first.");
         m_parts->append(recordkind::birthExpected, unit, toBody(event), actor);
@@ -201,10 +203,11 @@ Result<void> Store::takeHandover(
             unit, recordkind::handover, handoverTakenFromBody, SupplyFactTable::taken);
         if (std::any_of(
                 before.begin(), before.end(), [&](const auto& one) { return one.what.given == taken.given; }))
-            refuse(ErrorCode::AlreadyExists, "this handover was taken already");
+            throw Failure{refused(
+                refusal::handoverTaken, {}, "this handover was taken already", {}, ErrorCode::AlreadyExists)};
         if (samePerson(taken.by, mine->what.by))
-            refuse(ErrorCode::InvalidArgument, "who gives a handover cannot take it",
-                "Let the one who comes take it.");
+            throw Failure{refused(refusal::giverTakes, {}, "who gives a handover cannot take it",
+                "Let the one who comes take it.")};
         m_parts->append(recordkind::handover, unit, toBody(taken), actor);
     });
 }

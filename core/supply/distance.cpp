@@ -2,6 +2,7 @@
 #include "core/supply/distance.h"
 
 #include "core/base/csv.h"
+#include "core/base/refusal.h"
 #include "core/supply/bodyreader.h"
 
 #include <algorithm>
@@ -47,8 +48,8 @@ Result<void> checkDistance(const Distance& distance)
     if (distance.from.empty() || distance.to.empty() || distance.from == distance.to)
         return fail(ErrorCode::InvalidArgument, "a distance lies between two units", "Name two units.");
     if (distance.metres < 0 || distance.metres > mostMetres)
-        return fail(ErrorCode::InvalidArgument, "a distance of " + std::to_string(distance.metres) + " m",
-            "Give 0 to 1000 km.");
+        return tl::unexpected(refused(refusal::distanceRange, {std::to_string(mostMetres / 1000)},
+            "a distance of " + std::to_string(distance.metres) + " m", "Give 0 to 1000 km."));
     return {};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/equipment.h"
 
+#include "core/base/refusal.h"
 #include "core/checklist/objectreader.h"
 #include "core/supply/bodyreader.h"
 #include "core/supply/codes.h"
@@ -154,6 +155,45 @@ EquipmentDeed readDeed(BodyReader& read, const std::string& id)
     return Serviced{};
 }
 
+/** What a person can mistype of a device. */
+Result<void> checkDevice(const Equipment& device)
+{
+    if (!isPlainText(device.label, maxLabel))
+        return tl::unexpected(
+            refused(refusal::name, {std::to_string(maxLabel)}, "equipment: the label is blank or too long"));
+    if (!device.number.empty() && !isPlainText(device.number, maxNumber))
+        return tl::unexpected(refused(refusal::deviceNumber, {std::to_string(maxNumber)},
+            "equipment: the number is blank or too long"));
+    for (const int days : {device.serviceDays, device.calibrationDays}) {
+        if (days < 0 || days > maxDays)
+            return tl::unexpected(refused(refusal::upkeepDays, {std::to_string(maxDays)},
+                "equipment: between services or calibrations lie 1 to 3660 days"));
+    }
+    return {};
+}
+
+/** What a person can mistype of a check. */
+struct CheckLimits
+{
+    Result<void> operator()(const ScaleChecked& deed) const
+    {
+        if (deed.known >= 1 && deed.known <= maxGrams && deed.read >= 0 && deed.read <= maxGrams)
+            return {};
+        return tl::unexpected(refused(refusal::scaleRange, {std::to_string(maxGrams)},
+            "equipment: a known weight is 1 to 50 000 g, what the scale shows 0 to 50 000 g"));
+    }
+    Result<void> operator()(const ThermometerChecked& deed) const
+    {
+        if (std::min(deed.reference, deed.read) >= coldest && std::max(deed.reference, deed.read) <= hottest)
+            return {};
+        return tl::unexpected(refused(refusal::thermometerRange, {coldest.toString(), hottest.toString()},
+            "equipment: the readings of a check are -90 to 200 degrees C"));
+    }
+    Result<void> operator()(const Added& deed) const { return checkDevice(deed.device); }
+    Result<void> operator()(const Changed& deed) const { return checkDevice(deed.device); }
+    template <class Deed> Result<void> operator()(const Deed&) const { return {}; }
+};
+
 tl::unexpected<Error> wrong(const std::string& what)
 {
     return fail(ErrorCode::InvalidArgument, "equipment: " + what);
@@ -203,11 +243,13 @@ Result<void> checkEvent(const EquipmentEvent& event)
         return wrong("the event and its device have different ids");
     if (device != nullptr && device->spareFor == device->id)
         return wrong("a device is no spare for itself");
+    if (auto sound = std::visit(CheckLimits(), event.deed); !sound)
+        return sound;
     // What can be read back as the same is sound: one set of limits, not two.
     const auto again = equipmentEventFromBody(toBody(event));
     if (!again)
         return fail(ErrorCode::InvalidArgument, again.error().message);
-    return *again == event ? Result<void>() : wrong("a number of days is below 0");
+    return *again == event ? Result<void>() : wrong("it cannot be read back as it is");
 }
 
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/fridgereading.h"
 
+#include "core/base/refusal.h"
 #include "core/supply/bodyreader.h"
 
 #include "core/checklist/objectreader.h"
@@ -11,11 +12,6 @@ namespace {
 
 constexpr Decimal coldest{-40'000};
 constexpr Decimal hottest{60'000};
-
-tl::unexpected<Error> wrong(const std::string& what, std::string hint = {})
-{
-    return fail(ErrorCode::InvalidArgument, "fridge reading: " + what, std::move(hint));
-}
 
 bool isPlausible(Decimal celsius) { return celsius >= coldest && celsius <= hottest; }
 
@@ -42,14 +38,16 @@ bool isRead(const std::vector<FridgeReading>& readings, const std::string& fridg
 Result<void> checkReading(const FridgeReading& reading)
 {
     if (!isId(reading.fridge))
-        return wrong("no fridge is named");
+        return fail(ErrorCode::InvalidArgument, "fridge reading: no fridge is named");
     if (!isPlausible(reading.celsius) || (reading.lowest && !isPlausible(*reading.lowest))
         || (reading.highest && !isPlausible(*reading.highest)))
-        return wrong("no fridge is so cold or so warm", "read it again: degrees C from -40 to 60");
+        return tl::unexpected(refused(refusal::fridgeRange, {coldest.toString(), hottest.toString()},
+            "fridge reading: no fridge is so cold or so warm", "read it again: degrees C from -40 to 60"));
     if ((reading.lowest && *reading.lowest > reading.celsius)
         || (reading.highest && *reading.highest < reading.celsius))
-        return wrong("the kept lowest is above, or the kept highest below the reading",
-            "the three were read in another order, or the thermometer was not reset");
+        return tl::unexpected(refused(refusal::fridgeOrder, {},
+            "fridge reading: the kept lowest is above, or the kept highest below the reading",
+            "the three were read in another order, or the thermometer was not reset"));
     return {};
 }
 

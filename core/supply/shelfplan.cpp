@@ -23,21 +23,12 @@ std::string shortened(std::string name)
     return name;
 }
 
-const Wording* wordingOf(const Checklist& checklist, const std::string& id)
+/** Whether `name` is what a shelf gets of that wording in any language. */
+bool isNamed(const Wording& wording, const std::string& name)
 {
-    for (const Section& section : checklist.sections) {
-        for (const Item& item : section.items) {
-            if (item.id == id && item.kind() == ItemKind::Count)
-                return &item.label;
-            const auto* kit = std::get_if<KitRule>(&item.rule);
-            if (kit == nullptr)
-                continue;
-            for (const KitPart& part : kit->parts)
-                if (part.id == id)
-                    return &part.label;
-        }
-    }
-    return nullptr;
+    return std::any_of(wording.texts().begin(), wording.texts().end(), [&](const auto& text) {
+        return text.second.compare(0, name.size(), name) == 0 && shortened(text.second) == name;
+    });
 }
 
 constexpr std::size_t longestId = 40;
@@ -100,15 +91,21 @@ std::string shelfIdFor(const std::string& name)
     return id.empty() ? "shelf" : id;
 }
 
-std::string shelfName(
-    const std::string& id, const std::string& name, const Checklist& checklist, const std::string& language)
+std::optional<std::string> shelfName(
+    const std::string& name, const Checklist& checklist, const std::string& language)
 {
-    const Wording* wording = wordingOf(checklist, id);
-    if (wording == nullptr)
-        return name;
-    const bool fromChecklist = std::any_of(wording->texts().begin(), wording->texts().end(),
-        [&](const auto& text) { return shortened(text.second) == name; });
-    return fromChecklist ? wording->in(language) : name;
+    for (std::size_t at = 0; at < checklist.itemCount(); ++at) {
+        const Item& item = checklist.item(at);
+        if (item.kind() == ItemKind::Count && isNamed(item.label, name))
+            return item.label.in(language);
+        const auto* kit = std::get_if<KitRule>(&item.rule);
+        if (kit == nullptr)
+            continue;
+        for (const KitPart& part : kit->parts)
+            if (isNamed(part.label, name))
+                return part.label.in(language);
+    }
+    return std::nullopt;
 }
 
 }

@@ -21,10 +21,10 @@ std::vector<StockItem> shelvesOf(const Checklist& checklist, const std::string& 
 std::string shelfIdFor(const std::string& name);
 
 /**
- * What the shelf is called in `language`: the wording of the checklist's count or part of a kit of that id,
- * while the shelf has its name from the checklist in any language; else its own name.
+ * What the shelf of that name is called in `language`, when a count or a part of a kit of the checklist is
+ * worded so in any language; nothing for a name that the ward gave itself.
  */
-std::string shelfName(
-    const std::string& id, const std::string& name, const Checklist& checklist, const std::string& language);
+std::optional<std::string> shelfName(
+    const std::string& name, const Checklist& checklist, const std::string& language);
 
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/stockbook.h"
 
+#include "core/base/refusal.h"
+
 #include <numeric>
 
 namespace cradlepost {
@@ -124,9 +126,10 @@ template <class May> std::int64_t sum(const std::vector<BookLot>& lots, May may)
         [&](std::int64_t s, const BookLot& lot) { return s + (may(lot.key) ? lot.pieces : 0); });
 }
 
-tl::unexpected<Error> refuse(const std::string& what, std::string hint)
+tl::unexpected<Error> refuse(
+    const char* word, std::vector<std::string> values, const std::string& what, std::string hint)
 {
-    return fail(ErrorCode::InvalidArgument, "stock movement: " + what, std::move(hint));
+    return tl::unexpected(refused(word, std::move(values), "stock movement: " + what, std::move(hint)));
 }
 
 }
@@ -202,11 +205,12 @@ Result<void> checkEntry(const StockBook& book, const StockItem& item, const Stoc
     if (auto sound = checkMovement(movement); !sound)
         return sound;
     if (movement.item != item.id)
-        return refuse("it is of another item", {});
+        return fail(ErrorCode::InvalidArgument, "stock movement: it is of another item");
     if (item.retired && goesIn(movement.kind))
-        return refuse("the item is no longer kept", "take it up again in the list of items");
+        return refuse(
+            refusal::shelfRetired, {}, "the item is no longer kept", "take it up again in the list of items");
     if (goesIn(movement.kind) && item.expires && !movement.expiry)
-        return refuse("the last day of use is missing", "read it off the pack");
+        return refuse(refusal::lastDayMissing, {}, "the last day of use is missing", "read it off the pack");
     if (!goesOut(movement.kind))
         return {};
     StockBook after;
@@ -216,7 +220,8 @@ Result<void> checkEntry(const StockBook& book, const StockItem& item, const Stoc
     if (after[item.id].discrepancies.empty())
         return {};
     const std::int64_t held = movement.quantity - after[item.id].discrepancies.front().difference;
-    return refuse("the book holds " + std::to_string(held) + " of " + std::to_string(movement.quantity),
+    return refuse(refusal::bookHolds, {std::to_string(held), std::to_string(movement.quantity)},
+        "the book holds " + std::to_string(held) + " of " + std::to_string(movement.quantity),
         "count the shelf first and enter the count");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/stockitem.h"
 
+#include "core/base/refusal.h"
 #include "core/checklist/objectreader.h"
 #include "core/supply/bodyreader.h"
 #include "core/supply/codes.h"
@@ -34,9 +35,12 @@ tl::unexpected<Error> wrong(const std::string& what, std::string hint = {})
 Result<void> checkLevels(const StockLevels& levels)
 {
     if (levels.emergency < 0 || levels.par > mostPieces)
-        return wrong("a level is below 0 or above 1 000 000");
+        return tl::unexpected(refused(refusal::levelRange, {std::to_string(mostPieces)},
+            "stock item: a level is below 0 or above 1 000 000"));
     if (levels.emergency > levels.minimum || levels.minimum > levels.par)
-        return wrong("the levels do not rise", "emergency is at most minimum, minimum at most par");
+        return tl::unexpected(refused(refusal::levelOrder,
+            {std::to_string(levels.emergency), std::to_string(levels.minimum), std::to_string(levels.par)},
+            "stock item: the levels do not rise", "emergency is at most minimum, minimum at most par"));
     return {};
 }
 
@@ -69,7 +73,8 @@ Result<void> checkItem(const StockItem& item)
     if (!isId(item.id))
         return wrong("'" + item.id + "' is no id", "use 1 to 40 letters a-z, digits and hyphens");
     if (!isPlainText(item.name, maxNameLength))
-        return wrong("the name is blank or too long", "use 1 to 60 characters");
+        return tl::unexpected(refused(refusal::name, {std::to_string(maxNameLength)},
+            "stock item: the name is blank or too long", "use 1 to 60 characters"));
     if (auto levels = checkLevels(item.levels); !levels)
         return levels;
     if (item.packSize < 1 || item.packSize > mostPieces)

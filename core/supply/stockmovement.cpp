@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/supply/stockmovement.h"
 
+#include "core/base/refusal.h"
 #include "core/checklist/objectreader.h"
 #include "core/supply/bodyreader.h"
 #include "core/supply/codes.h"
@@ -37,9 +38,9 @@ constexpr CodeTable<CountScope, 3> scopeNames{{
 
 constexpr std::size_t maxCounterpart = 40;
 
-tl::unexpected<Error> wrong(const std::string& what, std::string hint = {})
+tl::unexpected<Error> wrong(const std::string& what)
 {
-    return fail(ErrorCode::InvalidArgument, "stock movement: " + what, std::move(hint));
+    return fail(ErrorCode::InvalidArgument, "stock movement: " + what);
 }
 
 bool needsReason(MovementKind kind)
@@ -85,9 +86,12 @@ Result<void> checkMovement(const StockMovement& movement)
         return wrong("no item is named");
     const std::int64_t least = isCount(movement) ? 0 : 1;
     if (movement.quantity < least || movement.quantity > mostPieces)
-        return wrong("the quantity is not " + std::to_string(least) + " to 1 000 000", "count in pieces");
+        return tl::unexpected(refused(refusal::pieces, {std::to_string(least), std::to_string(mostPieces)},
+            "stock movement: the quantity is not " + std::to_string(least) + " to 1 000 000",
+            "count in pieces"));
     if (!movement.lot.empty() && !isPlainText(movement.lot, maxLotLength))
-        return wrong("the lot number is blank or longer than 40 characters");
+        return tl::unexpected(refused(refusal::lotNumber, {std::to_string(maxLotLength)},
+            "stock movement: the lot number is blank or longer than 40 characters"));
     if (movement.expiry && !movement.expiry->ok())
         return wrong("the last day of use does not exist");
     if (needsReason(movement.kind) != (movement.reason != MovementReason::None))

@@ -5,7 +5,6 @@
 #include "ui/text/errortext.h"
 #include "ui/widgets/wraplabel.h"
 
-#include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
 
@@ -15,11 +14,9 @@ namespace {
 constexpr int longestInitials = 12;
 }
 
-QLabel* addField(Sheet& sheet, const QString& name, QWidget* field)
+WrapLabel* addField(Sheet& sheet, const QString& name, QWidget* field)
 {
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(sheet).font(TextRole::Small));
-    label->setBuddy(field);
+    auto* label = new WrapLabel(name, TextRole::Small); // a QLabel would stand where its letters run to
     field->setAccessibleName(name);
     sheet.content().addWidget(label);
     sheet.content().addWidget(field);
@@ -37,11 +34,7 @@ QLineEdit* initialsField(const Ward& ward, const char* objectName)
 void sayKept(WrapLabel& said, const QString& kept, const Result<void>& done)
 {
     said.setTone(done ? Tone::Soft : Tone::Warning);
-    said.setText(done ? kept
-                      : QStringLiteral("%1 %2 %3")
-                            .arg(ErrorText::sentence(done.error()), qs(done.error().message),
-                                ErrorText::advice(done.error()))
-                            .trimmed());
+    said.setText(done ? kept : ErrorText::told(done.error()));
     said.show();
 }
 

@@ -4,7 +4,6 @@
 #include "core/base/result.h"
 #include "ui/widgets/sheet.h"
 
-class QLabel;
 class QLineEdit;
 
 namespace cradlepost {
@@ -13,7 +12,7 @@ class Ward;
 class WrapLabel;
 
 /** Adds a field to a sheet under its name, which is its accessible name too; gives the name's label. */
-QLabel* addField(Sheet& sheet, const QString& name, QWidget* field);
+WrapLabel* addField(Sheet& sheet, const QString& name, QWidget* field);
 /** A field for the initials of whoever enters, filled with those of the ward's page. */
 QLineEdit* initialsField(const Ward& ward, const char* objectName);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/ward.h"
 
+#include "core/base/refusal.h"
 #include "core/round/amendment.h"
 
 #include <algorithm>
@@ -134,7 +135,8 @@ Result<Draft> Ward::recheckDraft(std::vector<std::size_t> asked, Checklist& chec
 Result<void> Ward::named() const
 {
     if (m_actor.empty())
-        return fail(ErrorCode::InvalidArgument, "nobody is named as doing this", "choose your initials first");
+        return tl::unexpected(
+            refused(refusal::nobodyNamed, {}, "nobody is named as doing this", "choose your initials first"));
     return {};
 }
 

@@ -25,7 +25,7 @@ QString DistrictText::names(const std::vector<std::string>& names) const
 {
     QStringList all;
     for (const std::string& name : names)
-        all.append(qs(name));
+        all.append(m_names.shelf(name));
     return m_figures.list(all);
 }
 
@@ -194,7 +194,7 @@ QString DistrictText::transfer(const Transfer& move) const
 {
     //: %1 a stock item, %2 the unit that gives, %3 the one that takes
     return tr("%1: %n piece(s) from %2 to %3", nullptr, static_cast<int>(move.pieces))
-        .arg(qs(move.name), unit(move.from), unit(move.to));
+        .arg(m_names.shelf(move.name), unit(move.from), unit(move.to));
 }
 
 QString DistrictText::distance(const Transfer& move) const

@@ -2,11 +2,14 @@
 #include "ui/text/errortext.h"
 
 #include "ui/text/language.h"
+#include "ui/text/refusaltext.h"
 
 namespace cradlepost {
 
 QString ErrorText::sentence(const Error& error)
 {
+    if (const auto refusal = RefusalText::of(error))
+        return refusal->what;
     switch (error.code) {
     case ErrorCode::InvalidArgument:
         return tr("This cannot be taken as it is.");
@@ -44,6 +47,8 @@ QString ErrorText::sentence(const Error& error)
 
 QString ErrorText::advice(const Error& error)
 {
+    if (const auto refusal = RefusalText::of(error))
+        return refusal->advice;
     switch (error.code) {
     case ErrorCode::ReadOnly:
         return tr("Give this user the right to write to the file and its folder, then try again.");
@@ -65,6 +70,12 @@ QString ErrorText::advice(const Error& error)
     default:
         return qs(error.hint);
     }
+}
+
+QString ErrorText::told(const Error& error)
+{
+    //: %1 what went wrong, %2 what to do about it; both are whole sentences
+    return tr("%1 %2").arg(sentence(error), advice(error)).trimmed();
 }
 
 }

@@ -50,7 +50,22 @@ HandoverText::HandoverText(const Store& store, const ShiftView& shift, const Boa
     , m_language(language)
     , m_times(language, shift.calendar.zone())
     , m_now(now)
+    , m_open(store.openGaps(shift.unit.id).value_or(std::vector<Gap>()))
 {
+}
+
+QStringList HandoverPart::allLines() const
+{
+    QStringList all;
+    for (const HandoverGapWords& gap : gaps) {
+        QStringList cells{QStringLiteral("**%1**").arg(gap.what)};
+        for (const QString& cell : {gap.why, gap.who, gap.by}) {
+            if (!cell.isEmpty())
+                cells << cell;
+        }
+        all << cells.join(QStringLiteral(" · "));
+    }
+    return all + lines;
 }
 
 QString HandoverText::item(const std::string& id) const
@@ -64,7 +79,8 @@ QString HandoverText::stock(const std::string& id) const
     const auto found = m_view.stockNames.find(id);
     if (found == m_view.stockNames.end())
         return qs(id);
-    return qs(shelfName(id, found->second, m_shift.adopted.checklist, m_language.code().toStdString()));
+    return qs(shelfName(found->second, m_shift.adopted.checklist, m_language.code().toStdString())
+                  .value_or(found->second));
 }
 
 QString HandoverText::answer(const Handover& what) const
@@ -133,13 +149,22 @@ HandoverPart HandoverText::background() const
     return part;
 }
 
-QString HandoverText::gap(const HandoverGap& gap) const
+QString HandoverText::why(const HandoverGap& gap, const Item* item) const
 {
-    const QString owner = gap.owner.empty() ? tr("nobody yet") : qs(gap.owner);
+    const auto open = std::find_if(m_open.begin(), m_open.end(),
+        [&](const Gap& one) { return one.item == gap.item && one.nth == gap.nth; });
+    return open == m_open.end() ? QString() : ReasonText(m_language).why(open->reason, item);
+}
+
+HandoverGapWords HandoverText::gap(const HandoverGap& gap) const
+{
+    const auto named = itemNamed(m_store, m_shift, gap.item);
+    const QString name = named ? m_language.wording(named->label) : qs(gap.item);
     const QString due = m_times.moment(gap.due, m_now);
-    const QString line = gap.due < m_now ? tr("**%1** · %2 · by %3, late") : tr("**%1** · %2 · by %3");
-    const QString said = line.arg(item(gap.item), owner, due);
-    return gap.severity == Severity::Critical ? tr("Critical: %1").arg(said) : said;
+    return {.what = gap.severity == Severity::Critical ? tr("Critical: %1").arg(name) : name,
+        .why = why(gap, named ? &*named : nullptr),
+        .who = gap.owner.empty() ? tr("nobody yet") : qs(gap.owner),
+        .by = gap.due < m_now ? tr("by %1, late").arg(due) : tr("by %1").arg(due)};
 }
 
 QString HandoverText::lowStock(const HandoverStock& low) const
@@ -153,16 +178,18 @@ HandoverPart HandoverText::assessment() const
 {
     const Handover& what = m_view.what;
     HandoverPart part{.title = tr("Assessment"), .lines = {}};
-    list<HandoverGap>(
-        part.lines, what.gaps, mostGaps, [&](const HandoverGap& one) { return gap(one); },
-        [](int more) { return tr("and %n more gap(s), see Gaps", nullptr, more); });
+    const std::size_t shown = what.gaps.size() > mostGaps ? mostGaps - 1 : what.gaps.size();
+    for (std::size_t at = 0; at < shown; ++at)
+        part.gaps.push_back(gap(what.gaps[at]));
+    if (shown < what.gaps.size())
+        part.lines << tr("and %n more gap(s), see Gaps", nullptr, static_cast<int>(what.gaps.size() - shown));
     list<HandoverStock>(
         part.lines, what.stock, mostShelves, [&](const HandoverStock& one) { return lowStock(one); },
         [](int more) { return tr("and %n more item(s), see Stores", nullptr, more); });
     const BoardText board(m_times, m_board, m_now);
     for (const HandoverDevice& one : what.devices)
         part.lines << tr("%1 is out for repair").arg(board.device(one.device));
-    if (part.lines.isEmpty())
+    if (part.gaps.empty() && part.lines.isEmpty())
         part.lines << tr("Nothing is open and nothing runs out");
     return part;
 }

@@ -10,11 +10,24 @@
 
 namespace cradlepost {
 
-/** One part of a handover: a title and short lines; ** marks what is printed bold. */
+/** An open gap in words. */
+struct HandoverGapWords
+{
+    QString what; ///< the item, and that it is critical
+    QString why; ///< may be empty
+    QString who;
+    QString by; ///< when it is due, and that it is late
+};
+
+/** One part of a handover: a title, the open gaps, and short lines; ** marks what is printed bold. */
 struct HandoverPart
 {
     QString title;
     QStringList lines;
+    std::vector<HandoverGapWords> gaps = {};
+
+    /** Everything in lines, the gaps first. */
+    [[nodiscard]] QStringList allLines() const;
 };
 
 /** A handover in words, for the window and for paper. */
@@ -53,7 +66,8 @@ private:
     [[nodiscard]] HandoverPart changes() const;
     [[nodiscard]] QString change(const HandoverChange& change) const;
     [[nodiscard]] QString request(const HandoverRequest& request) const;
-    [[nodiscard]] QString gap(const HandoverGap& gap) const;
+    [[nodiscard]] HandoverGapWords gap(const HandoverGap& gap) const;
+    [[nodiscard]] QString why(const HandoverGap& gap, const Item* item) const;
     [[nodiscard]] QString lowStock(const HandoverStock& stock) const;
 
     const Store& m_store;
@@ -63,6 +77,7 @@ private:
     const Language& m_language;
     TimeText m_times;
     Instant m_now;
+    std::vector<Gap> m_open; ///< with their reasons in full
 };
 
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/text/itemnames.h"
 
+#include "core/supply/shelfplan.h"
+
 namespace cradlepost {
 
 const Item* ItemNames::find(const std::string& id) const
@@ -20,6 +22,16 @@ QString ItemNames::item(const std::string& id) const
 {
     const Item* found = find(id);
     return found == nullptr ? qs(id) : m_language.wording(found->label);
+}
+
+QString ItemNames::shelf(const std::string& name) const
+{
+    const std::string language = m_language.code().toStdString();
+    for (auto list = m_history.lists.rbegin(); list != m_history.lists.rend(); ++list) {
+        if (const auto worded = shelfName(name, *list->checklist, language))
+            return qs(*worded);
+    }
+    return qs(name);
 }
 
 QString ItemNames::section(const std::string& id) const

@@ -20,6 +20,8 @@ public:
     /** The id itself when no checklist has it. */
     [[nodiscard]] QString item(const std::string& id) const;
     [[nodiscard]] QString section(const std::string& id) const;
+    /** A shelf of a stock book by its name: as the checklist words it, or as the ward called it. */
+    [[nodiscard]] QString shelf(const std::string& name) const;
     /** nullptr when no checklist has it. */
     [[nodiscard]] const Item* find(const std::string& id) const;
 

@@ -71,17 +71,26 @@ QString StoresText::reading(const FridgeRow& row) const
     return tr("%1 °C, %2").arg(qs(row.last->celsius.toString()), m_times.moment(row.last->at, m_now));
 }
 
-QString StoresText::fridge(const FridgeRow& row) const
+QStringList StoresText::fridgeToDo(const FridgeRow& row) const
 {
-    const QString name = qs(row.device.label);
     QStringList parts;
     if (row.verdict.advice == ColdChainAdvice::HoldAndAsk)
-        parts << tr("%1: set apart what is inside, label it “do not use”, ask who is responsible.").arg(name);
+        parts << tr("set apart what is inside, label it “do not use”, ask who is responsible.");
     else if (row.verdict.advice == ColdChainAdvice::CheckAgain)
-        parts << tr("%1: outside its limits, read it again soon.").arg(name);
+        parts << tr("outside its limits, read it again soon.");
     if (row.due)
-        parts << tr("%1: a reading is due.").arg(name);
-    return parts.isEmpty() ? tr("%1: within its limits.").arg(name) : parts.join(QLatin1Char(' '));
+        parts << tr("a reading is due.");
+    if (parts.isEmpty())
+        parts << tr("within its limits.");
+    return parts;
+}
+
+QString StoresText::fridge(const FridgeRow& row) const
+{
+    QStringList parts;
+    for (const QString& one : fridgeToDo(row))
+        parts << tr("%1: %2", "a fridge and what to do").arg(qs(row.device.label), one);
+    return parts.join(QLatin1Char(' '));
 }
 
 QString StoresText::fridgeLimits() const
@@ -173,9 +182,10 @@ QStringList StoresText::deviceCourse(const DeviceRow& row) const
     }
     if (row.check) {
         const InstrumentCheck& check = row.check->what;
-        lines << tr("Checked %1: off by %2, allowed %3.")
+        const QString unit = row.device.kind == EquipmentKind::Scale ? tr("g", "grams") : tr("°C");
+        lines << tr("Checked %1: off by %2 %4, allowed %3 %4.")
                      .arg(m_times.moment(row.check->at, m_now), qs(check.difference.toString()),
-                         qs(check.limit.toString()));
+                         qs(check.limit.toString()), unit);
     }
     return lines;
 }

@@ -42,9 +42,6 @@ QString StoresText::sentence(const StoresView& view) const
     if (!view.differences.empty())
         parts << tr("The last round counted otherwise %n time(s).", nullptr,
             static_cast<int>(view.differences.size()));
-    for (const KitRow& row : view.kits)
-        if (row.possible.kits < row.plan.par)
-            parts << kit(row, view);
     parts << devicesToSee(view);
     for (const FridgeRow& row : view.fridges) {
         if (row.verdict.advice != ColdChainAdvice::None || row.due)
@@ -75,9 +72,12 @@ QString StoresText::pieces(const ShelfRow& row) const
 QString StoresText::lots(const ShelfRow& row, Date today) const
 {
     QStringList parts;
-    for (const BookLot& lot : row.book.lots) {
+    const std::vector<BookLot>& lots = row.book.lots;
+    if (lots.size() == 1 && !lots.front().key.expiry && lots.front().key.number.empty())
+        return {}; // as many as the shelf says
+    for (const BookLot& lot : lots) {
         const QString pieces = m_figures.count(lot.pieces);
-        QString text = !lot.key.expiry ? pieces
+        QString text = !lot.key.expiry ? tr("%1 without a day").arg(pieces)
             : lot.key.usableOn(today)  ? tr("%1 until %2").arg(pieces, qs(toIso(*lot.key.expiry)))
                                        : tr("%1 expired %2").arg(pieces, qs(toIso(*lot.key.expiry)));
         if (!lot.key.number.empty())
@@ -109,7 +109,7 @@ QString StoresText::toDo(const ShelfRow& row) const
 
 QString StoresText::chance(const ShelfRow& row) const
 {
-    if (!row.lasts)
+    if (!row.lasts || row.usable == 0)
         return {};
     return tr("%1 to last until %2").arg(m_figures.percent(*row.lasts), m_times.day(row.nextDelivery));
 }
@@ -125,10 +125,16 @@ QString StoresText::expiring(const StoresView& view) const
     std::int64_t unused = 0;
     for (const ShelfRow& row : view.shelves)
         unused += row.runDown.unused - row.expiring.expired;
-    return tr("Pieces that expire: %1 within 30 days, %2 in 31 to 60, %3 in 61 to 90. At today's use %4 will "
-              "expire unused.")
-        .arg(m_figures.count(all.within30), m_figures.count(all.within60), m_figures.count(all.within90),
-            m_figures.count(unused));
+    QStringList parts;
+    if (all.within30 + all.within60 + all.within90 > 0)
+        parts << tr("Pieces that expire: %1 within 30 days, %2 in 31 to 60, %3 in 61 to 90.")
+                     .arg(m_figures.count(all.within30), m_figures.count(all.within60),
+                         m_figures.count(all.within90));
+    else
+        parts << tr("Nothing more expires within 90 days.");
+    if (unused > 0)
+        parts << tr("At today's use %1 will expire unused.").arg(m_figures.count(unused));
+    return parts.join(QLatin1Char(' '));
 }
 
 QStringList StoresText::shelfCourse(const ShelfRow& row) const

@@ -31,13 +31,14 @@ public:
     [[nodiscard]] QString cover(const ShelfRow& row) const;
     /** "14 of 80" */
     [[nodiscard]] QString pieces(const ShelfRow& row) const;
-    /** "34 until 11 Dec (A1), 20 until 11 Mar": first to expire first. */
+    /** "34 until 11 Dec (A1), 20 until 11 Mar": first to expire first; empty when nothing tells them apart.
+     */
     [[nodiscard]] QString lots(const ShelfRow& row, Date today) const;
     /** "OX1 · 2026-11-25": its number and last day, as far as they are known. */
     [[nodiscard]] static QString lot(const LotKey& lot);
     /** "order 40", "take off 4 expired"; empty when there is nothing to do. */
     [[nodiscard]] QString toDo(const ShelfRow& row) const;
-    /** "28% to last until 30 Nov" */
+    /** "28% to last until 30 Nov"; empty when nothing is left that could. */
     [[nodiscard]] QString chance(const ShelfRow& row) const;
     /** "Within 30 days 12, 60 days 0, 90 days 20" of all shelves. */
     [[nodiscard]] QString expiring(const StoresView& view) const;
@@ -61,7 +62,9 @@ public:
     [[nodiscard]] QStringList fridgeCourse(const FridgeRow& row, const StoresView& view) const;
     /** "4.6 °C, 07:40" */
     [[nodiscard]] QString reading(const FridgeRow& row) const;
-    /** What to do with what is inside, and what is due. */
+    /** What to do with what is inside, and what is due: a line each. */
+    [[nodiscard]] QStringList fridgeToDo(const FridgeRow& row) const;
+    /** The same with the fridge's name before each. */
     [[nodiscard]] QString fridge(const FridgeRow& row) const;
     /** The shelf's own name; the id when it is not on the list. */
     [[nodiscard]] static QString nameOf(const StoresView& view, const std::string& item);

@@ -293,12 +293,23 @@ QString TableText::word(const Column& column, const std::string& code) const
     return CodeText::word(code);
 }
 
+QString TableText::shelves(const std::string& names) const
+{
+    QStringList all;
+    for (const QString& name : qs(names).split(QStringLiteral("; "), Qt::SkipEmptyParts))
+        all.append(m_names.shelf(name.toStdString()));
+    return all.join(QStringLiteral("; "));
+}
+
 QString TableText::cell(const Column& column, const Cell& cell) const
 {
     if (std::holds_alternative<std::monostate>(cell))
         return {};
-    if (const auto* text = std::get_if<std::string>(&cell))
+    if (const auto* text = std::get_if<std::string>(&cell)) {
+        if (column.id == "stockItem" || column.id == "names")
+            return shelves(*text);
         return column.kind == ColumnKind::Code ? word(column, *text) : qs(*text);
+    }
     if (const auto* day = std::get_if<Date>(&cell))
         return isoDay(*day);
     if (const auto* at = std::get_if<Instant>(&cell))

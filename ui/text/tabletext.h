@@ -35,6 +35,9 @@ public:
     [[nodiscard]] QStringList row(const DataTable& table, std::size_t row) const;
 
 private:
+    /** Names of stock, parted by "; ". */
+    [[nodiscard]] QString shelves(const std::string& names) const;
+
     const TimeText& m_times;
     const ItemNames& m_names;
     FigureText m_figures;

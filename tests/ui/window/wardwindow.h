@@ -29,9 +29,10 @@ struct WardWindow
 {
     /** In a file of its own, or where `address` says. */
     explicit WardWindow(Instant begin = afternoon, const std::vector<Added>& devices = twoWarmers(),
-        const std::string& address = {})
+        const std::string& address = {}, const QString& languageCode = QStringLiteral("en"))
         : clock(begin)
         , store(aStore(address.empty() ? folder.file("ward.db") : address, clock))
+        , language(languageCode)
     {
         for (const Added& added : devices)
             must(store->noteEquipment("sorrel-hill",
@@ -76,6 +77,23 @@ struct WardWindow
             press(letter == QLatin1Char('\n') ? Qt::Key_Return
                                               : static_cast<Qt::Key>(letter.toUpper().unicode()));
     }
+    /** A field filled anew with real keys, as whoever fills in a form does. */
+    void fill(const char* field, const QString& text) const
+    {
+        auto& edit = find(field);
+        REQUIRE(edit.isVisible());
+        edit.setFocus();
+        press(Qt::Key_A, Qt::ControlModifier);
+        press(Qt::Key_Delete);
+        QTest::keyClicks(QApplication::focusWidget(), text);
+        settle();
+    }
+    /** A button, with Space. */
+    void push(const char* button) const
+    {
+        find(button).setFocus();
+        press(Qt::Key_Space);
+    }
     template <class T = QWidget> T& find(const char* name) const
     {
         T* found = window->findChild<T*>(QLatin1String(name));
@@ -98,7 +116,7 @@ struct WardWindow
     TempDir folder;
     FixedClock clock;
     std::unique_ptr<Store> store;
-    Language language{QStringLiteral("en")};
+    Language language;
     std::unique_ptr<MainWindow> window;
 };
 

@@ -2,13 +2,13 @@
 #include "ui/pages/gaps/gapeditor.h"
 
 #include "ui/pages/gaps/gaptext.h"
+#include "ui/pages/panelfields.h"
 #include "ui/text/errortext.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
 #include <QCompleter>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -68,12 +68,7 @@ QPushButton* GapEditor::makeDeed(const char* name, void (GapEditor::*deed)())
 
 void GapEditor::addField(const QString& name, QWidget* field)
 {
-    auto* label = new QLabel(name);
-    label->setFont(themeOf(*this).font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    content().addWidget(label);
-    content().addWidget(field);
+    WrapLabel* const label = cradlepost::addField(*this, name, field);
     m_fields.insert(m_fields.end(), {label, field});
 }
 
@@ -203,7 +198,6 @@ void GapEditor::keep()
 void GapEditor::act(const GapAction& action)
 {
     const bool byName = action.verified || (action.mended && m_gap->mendedBy.empty());
-    const bool byMender = action.verified && samePerson(*action.verified, m_gap->mendedBy);
     Result<void> done = fail(ErrorCode::InvalidArgument, "nobody is named");
     if (!byName || !m_ward.actor().empty())
         done = m_ward.act(action);
@@ -212,10 +206,8 @@ void GapEditor::act(const GapAction& action)
         m_said->setText(tr("Kept."));
     else if (byName && m_ward.actor().empty())
         m_said->setText(tr("First choose who is in charge, at the top."));
-    else if (byMender)
-        m_said->setText(tr("Who mended it cannot be the one who looks: let a second person do it."));
     else
-        m_said->setText(ErrorText::sentence(done.error()) + QLatin1Char(' ') + qs(done.error().message));
+        m_said->setText(ErrorText::told(done.error()));
     m_said->setVisible(true);
 }
 

@@ -137,7 +137,7 @@ void HandoverPage::refresh()
     const auto view = m_ward.handover();
     if (!view) {
         m_answer->setText(ErrorText::sentence(view.error()));
-        m_company->setText(qs(view.error().message));
+        m_company->setText(ErrorText::advice(view.error()));
         return;
     }
     m_words
@@ -157,8 +157,9 @@ void HandoverPage::refresh()
 void HandoverPage::show(const PartSheet& part, const HandoverPart& words)
 {
     part.sheet->setTitle(words.title);
-    part.lines->setText(words.lines.join(QLatin1Char('\n')));
-    part.lines->setVisible(!words.lines.isEmpty());
+    const QStringList lines = words.allLines();
+    part.lines->setText(lines.join(QLatin1Char('\n')));
+    part.lines->setVisible(!lines.isEmpty());
 }
 
 void HandoverPage::showSigning()
@@ -196,11 +197,8 @@ void HandoverPage::say(const Result<void>& done, const QString& well)
         m_said->setText(well);
     else if (m_ward.actor().empty())
         m_said->setText(tr("First say who signs: choose or type initials."));
-    else if (m_takes && done.error().code == ErrorCode::InvalidArgument)
-        m_said->setText(tr("Who gave the handover cannot take it: let the one who comes sign."));
     else
-        m_said->setText(
-            ErrorText::sentence(done.error()) + QLatin1Char(' ') + ErrorText::advice(done.error()));
+        m_said->setText(ErrorText::told(done.error()));
     m_said->setVisible(!m_said->text().isEmpty());
 }
 
@@ -221,11 +219,16 @@ void HandoverPage::printAsked()
 {
     QPrinter printer;
     QPrintDialog dialog(&printer, this);
-    if (dialog.exec() == QDialog::Accepted)
-        say(print(printer), tr("Sent to the printer."));
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    if (print(printer))
+        return say({}, tr("Sent to the printer."));
+    m_said->setTone(Tone::Warning);
+    m_said->setText(tr("The printer takes no pages. Look at it, then try again."));
+    m_said->show();
 }
 
-Result<void> HandoverPage::print(QPrinter& printer) const
+bool HandoverPage::print(QPrinter& printer) const
 {
     const ReportDocument document
         = handoverDocument(m_ward.store(), m_words, m_ward.language(), m_ward.times(), m_ward.now());
@@ -234,7 +237,7 @@ Result<void> HandoverPage::print(QPrinter& printer) const
     printer.setFullPage(true);
     QPainter painter;
     if (!painter.begin(&printer))
-        return fail(ErrorCode::Io, "the printer takes no pages", "Look at the printer, then try again.");
+        return false;
     for (int page = 0; page < pages.count(); ++page) {
         if (page > 0)
             printer.newPage();
@@ -243,7 +246,7 @@ Result<void> HandoverPage::print(QPrinter& printer) const
         painter.scale(scale, scale);
         pages.paint(painter, page);
     }
-    return {};
+    return true;
 }
 
 }

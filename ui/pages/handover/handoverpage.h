@@ -27,8 +27,8 @@ public:
     void takeFocus();
     /** The page as a PDF. */
     Result<void> save(const QString& path) const;
-    /** All pages of it, A4. */
-    Result<void> print(QPrinter& printer) const;
+    /** All pages of it, A4; whether the printer took them. */
+    bool print(QPrinter& printer) const;
 
 Q_SIGNALS:
     void leaveWanted();

@@ -184,7 +184,7 @@ void PutRightPane::record()
     }
     const auto id = m_ward.putRight(*m_hand.recorded(), m_hand.walk(), reason);
     if (!id)
-        return say(ErrorText::sentence(id.error()) + QLatin1Char(' ') + ErrorText::advice(id.error()));
+        return say(ErrorText::told(id.error()));
     Q_EMIT recorded();
 }
 

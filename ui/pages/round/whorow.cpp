@@ -1,46 +1,39 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/round/whorow.h"
 
+#include "ui/pages/round/cards/tileflow.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/choicebutton.h"
-#include "ui/widgets/foldingrow.h"
-#include "ui/widgets/wraplabel.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QVBoxLayout>
 
 namespace cradlepost {
 
 namespace {
 constexpr int mostInitials = 12;
-constexpr int initialsWidth = 180;
+constexpr int initialsWidth = 140;
 }
 
 WhoRow::WhoRow(Ward& ward, QWidget* parent)
     : QWidget(parent)
     , m_ward(ward)
+    , m_flow(new TileFlow)
     , m_initials(new QLineEdit)
 {
     const Theme& theme = themeOf(*this);
-    auto* row = new FoldingRow;
-    row->setSpacing(theme.space(Space::Near));
-    auto* people = new QWidget;
-    m_row = new QHBoxLayout(people);
-    m_row->setContentsMargins(0, 0, 0, 0);
-    m_row->setSpacing(theme.space(Space::Close));
+    m_flow->setFilling(false);
     m_initials->setObjectName(QStringLiteral("initialsEdit"));
     m_initials->setMaxLength(mostInitials);
     m_initials->setPlaceholderText(tr("or type initials"));
     m_initials->setAccessibleName(tr("Initials of who walks the round"));
-    m_initials->setFixedWidth(theme.px(initialsWidth));
+    m_initials->setMinimumWidth(theme.px(initialsWidth));
     m_initials->installEventFilter(this);
-    row->addWidget(people);
-    row->addWidget(m_initials, 0, Qt::AlignVCenter);
-    row->addWidget(new WrapLabel, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(row);
+    column->addWidget(m_flow);
+    m_flow->addTile(m_initials);
     connect(m_initials, &QLineEdit::editingFinished, this, &WhoRow::take);
     connect(&m_ward, &Ward::actorChanged, this, &WhoRow::showActor);
     refresh();
@@ -58,7 +51,6 @@ void WhoRow::refresh()
             choice->setObjectName(QStringLiteral("person-%1").arg(qs(person.initials)));
             choice->installEventFilter(this);
             m_choices.push_back(choice);
-            m_row->addWidget(choice);
             connect(choice, &ChoiceButton::clicked, this, [this, initials = person.initials] {
                 m_initials->clear();
                 m_ward.setActor(initials);
@@ -66,6 +58,11 @@ void WhoRow::refresh()
                 Q_EMIT chosen();
             });
         }
+        std::vector<QWidget*> tiles(m_choices.begin(), m_choices.end());
+        tiles.push_back(m_initials);
+        m_flow->setTiles(tiles);
+        for (std::size_t at = 1; at < tiles.size(); ++at)
+            setTabOrder(tiles[at - 1], tiles[at]);
     }
     showActor();
 }

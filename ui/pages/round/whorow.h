@@ -5,12 +5,12 @@
 
 #include <QWidget>
 
-class QHBoxLayout;
 class QLineEdit;
 
 namespace cradlepost {
 
 class ChoiceButton;
+class TileFlow;
 
 /** Who walks: one of the ward's people, or initials typed. */
 class WhoRow : public QWidget
@@ -43,7 +43,7 @@ private:
     Ward& m_ward;
     std::vector<Person> m_people;
     std::vector<ChoiceButton*> m_choices;
-    QHBoxLayout* m_row;
+    TileFlow* m_flow;
     QLineEdit* m_initials;
 };
 

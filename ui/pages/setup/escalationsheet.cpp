@@ -27,7 +27,8 @@ EscalationSheet::EscalationSheet(Ward& ward, QWidget* parent)
     , m_said(new WrapLabel({}, TextRole::Small))
 {
     auto* about = new WrapLabel(
-        tr("In percent of the time from when a gap is found to when it is due; 100 is when it is due."),
+        tr("In percent of the time that there is to mend it. Of a gap found at 8:00 and due at 20:00 they "
+           "hear at 50 % by 14:00, at 100 % when it is due."),
         TextRole::Small);
     about->setTone(Tone::Soft);
     content().addWidget(about);
@@ -40,7 +41,8 @@ EscalationSheet::EscalationSheet(Ward& ward, QWidget* parent)
         box->setLocale(m_ward.language().locale());
         box->setObjectName(QStringLiteral("escalation-%1").arg(QLatin1String(codeName(who[at]))));
         m_percents[at] = box;
-        addField(*this, GapText::person(who[at]), box);
+        const QString name = GapText::person(who[at]);
+        addField(*this, name.left(1).toUpper() + name.mid(1), box);
     }
     m_who->setObjectName(QStringLiteral("escalationWhoEdit"));
     m_said->setObjectName(QStringLiteral("escalationSaid"));
@@ -82,12 +84,10 @@ void EscalationSheet::keep()
         if (m_percents[at]->value() > 0)
             levels.push_back({.to = who[at], .percent = m_percents[at]->value()});
     }
-    if (!checkEscalation({.at = m_ward.now(), .levels = levels}))
-        return say(tr("Each has to hear later than the one before."), true);
     if (!m_who->take())
         return say(tr("Say who you are: your initials."), true);
     if (const auto done = m_ward.store().setEscalation(m_ward.unit(), levels, m_ward.actor()); !done)
-        return say(ErrorText::sentence(done.error()) + QLatin1Char(' ') + ErrorText::advice(done.error()), true);
+        return say(ErrorText::told(done.error()), true);
     m_ward.refresh();
     say(tr("Kept."), false);
 }

@@ -2,6 +2,7 @@
 #include "ui/pages/setup/setuppage.h"
 
 #include "core/checklist/reader.h"
+#include "ui/pages/panelfields.h"
 #include "ui/pages/setup/escalationsheet.h"
 #include "ui/text/errortext.h"
 #include "ui/text/wardtext.h"
@@ -14,7 +15,6 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTimeZone>
@@ -52,16 +52,6 @@ const Item* itemWithSets(const Checklist& checklist)
         }
     }
     return nullptr;
-}
-
-void addRow(QVBoxLayout& column, const Theme& theme, const QString& name, QWidget* field)
-{
-    auto* label = new QLabel(name);
-    label->setFont(theme.font(TextRole::Small));
-    label->setBuddy(field);
-    field->setAccessibleName(name);
-    column.addWidget(label);
-    column.addWidget(field);
 }
 
 }
@@ -108,7 +98,6 @@ SetupPage::SetupPage(Ward& ward, Settings settings, QWidget* parent)
 
 Sheet* SetupPage::makeWard()
 {
-    const Theme& theme = themeOf(*this);
     auto* sheet = new Sheet(tr("This ward"));
     m_name->setObjectName(QStringLiteral("unitNameEdit"));
     m_name->setMaxLength(60);
@@ -124,15 +113,14 @@ Sheet* SetupPage::makeWard()
     m_people->setObjectName(QStringLiteral("peopleEdit"));
     m_people->setPlaceholderText(tr("Initials, with commas between"));
     m_limits->setObjectName(QStringLiteral("limitsComboBox"));
-    QVBoxLayout& column = sheet->content();
-    addRow(column, theme, tr("Name of the ward"), m_name);
-    addRow(column, theme, tr("Time zone"), m_zone);
-    addRow(column, theme, tr("Shifts"), m_pattern);
-    addRow(column, theme, tr("Start and name of each shift"), m_starts);
-    addRow(column, theme, tr("Who walks rounds"), m_people);
+    addField(*sheet, tr("Name of the ward"), m_name);
+    addField(*sheet, tr("Time zone"), m_zone);
+    addField(*sheet, tr("Shifts"), m_pattern);
+    addField(*sheet, tr("Start and name of each shift"), m_starts);
+    addField(*sheet, tr("Who walks rounds"), m_people);
     const QString limitsName = fillLimits();
-    addRow(column, theme, limitsName, m_limits);
-    column.addWidget(m_source);
+    addField(*sheet, limitsName, m_limits);
+    sheet->content().addWidget(m_source);
     m_source->setTone(Tone::Soft);
     const auto showSource
         = [this] { m_source->setText(tr("Source: %1").arg(m_limits->currentData(Qt::ToolTipRole).toString())); };
@@ -141,8 +129,8 @@ Sheet* SetupPage::makeWard()
     auto* save = new QPushButton(tr("Save the ward"));
     save->setObjectName(QStringLiteral("saveWardButton"));
     save->setProperty("primary", true);
-    column.addWidget(save, 0, Qt::AlignLeft);
-    column.addWidget(m_said);
+    sheet->content().addWidget(save, 0, Qt::AlignLeft);
+    sheet->content().addWidget(m_said);
     m_said->setObjectName(QStringLiteral("saidLabel"));
     connect(m_pattern, &QComboBox::activated, this, [this] {
         if (const QString starts = m_pattern->currentData().toString(); !starts.isEmpty())
@@ -169,7 +157,6 @@ QString SetupPage::fillLimits()
 
 Sheet* SetupPage::makeLook()
 {
-    const Theme& theme = themeOf(*this);
     auto* sheet = new Sheet(tr("This computer"));
     m_language->addItem(tr("As the system"), QString());
     for (const LanguageChoice& choice : languageChoices())
@@ -184,9 +171,9 @@ Sheet* SetupPage::makeLook()
     m_language->setCurrentIndex(std::max(m_language->findData(m_settings.language), 0));
     m_text->setCurrentIndex(std::max(m_text->findData(m_settings.textScale), 0));
     m_scheme->setCurrentIndex(static_cast<int>(m_settings.scheme));
-    addRow(sheet->content(), theme, tr("Language"), m_language);
-    addRow(sheet->content(), theme, tr("Text size"), m_text);
-    addRow(sheet->content(), theme, tr("Light and dark"), m_scheme);
+    addField(*sheet, tr("Language"), m_language);
+    addField(*sheet, tr("Text size"), m_text);
+    addField(*sheet, tr("Light and dark"), m_scheme);
     for (QComboBox* box : {m_language, m_text, m_scheme})
         connect(box, &QComboBox::activated, this, &SetupPage::saveLook);
     return sheet;
@@ -222,12 +209,14 @@ void SetupPage::load()
     m_name->setText(qs(view->unit.name));
     m_zone->setCurrentText(qs(view->unit.zone));
     m_starts->setText(qs(patternText(view->calendar.pattern())));
+    m_starts->setCursorPosition(0); // what does not fit is cut at its end
     const int known = m_pattern->findData(m_starts->text());
     m_pattern->setCurrentIndex(known >= 0 ? known : m_pattern->count() - 1);
     QStringList people;
     for (const Person& person : m_ward.store().people(m_ward.unit()).value_or(std::vector<Person>()))
         people << qs(person.initials);
     m_people->setText(people.join(QStringLiteral(", ")));
+    m_people->setCursorPosition(0);
     const auto picked = view->adopted.limits.find(m_limits->property("item").toString().toStdString());
     if (picked != view->adopted.limits.end())
         m_limits->setCurrentIndex(std::max(m_limits->findData(qs(picked->second)), 0));
@@ -241,32 +230,37 @@ void SetupPage::say(const QString& text, bool bad)
 
 void SetupPage::saveWard()
 {
+    if (m_name->text().trimmed().isEmpty())
+        return say(tr("The ward has no name."), true);
+    if (typedPeople().empty())
+        return say(tr("Nobody is named who walks rounds."), true);
     const auto unit = writeWard();
     if (!unit) {
-        const QString advice = unit.error().hint.empty() ? ErrorText::advice(unit.error()) : qs(unit.error().hint);
-        say(tr("%1 %2").arg(qs(unit.error().message), advice), true);
+        say(ErrorText::told(unit.error()), true);
         return;
     }
     say(tr("Saved."), false);
     Q_EMIT unitSaved(*unit);
 }
 
-Result<std::string> SetupPage::writeWard()
+std::vector<Person> SetupPage::typedPeople() const
 {
-    const QString name = m_name->text().trimmed();
-    if (name.isEmpty())
-        return fail(ErrorCode::InvalidArgument, tr("The ward has no name.").toStdString());
-    const auto zone = TimeZone::named(m_zone->currentText().toStdString());
-    const auto pattern = readPattern(m_starts->text().toStdString());
-    if (!zone || !pattern)
-        return tl::unexpected(zone ? pattern.error() : zone.error());
     std::vector<Person> people;
     for (const QString& initials : m_people->text().split(QLatin1Char(','), Qt::SkipEmptyParts)) {
         if (!initials.trimmed().isEmpty())
             people.push_back({.initials = initials.trimmed().toStdString(), .role = {}});
     }
-    if (people.empty())
-        return fail(ErrorCode::InvalidArgument, tr("Nobody is named who walks rounds.").toStdString());
+    return people;
+}
+
+Result<std::string> SetupPage::writeWard()
+{
+    const QString name = m_name->text().trimmed();
+    const auto zone = TimeZone::named(m_zone->currentText().toStdString());
+    const auto pattern = readPattern(m_starts->text().toStdString());
+    if (!zone || !pattern)
+        return tl::unexpected(zone ? pattern.error() : zone.error());
+    const std::vector<Person> people = typedPeople();
     const std::string actor = m_ward.actor().empty() ? people.front().initials : m_ward.actor();
     const std::string id = m_ward.unit().empty() ? idFromName(name) : m_ward.unit();
     const Date today = zone->toLocal(m_ward.now()).date;

@@ -36,6 +36,7 @@ private:
     QString fillLimits(); ///< returns what the limits are of
     void load();
     void saveWard();
+    [[nodiscard]] std::vector<Person> typedPeople() const;
     Result<std::string> writeWard();
     Result<void> writeLimits(const std::string& unit, const std::string& actor, Date today);
     void saveLook();

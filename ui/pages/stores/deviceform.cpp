@@ -9,7 +9,7 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
-#include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -133,7 +133,7 @@ DeviceForm::Deed DeviceForm::deed() const { return static_cast<Deed>(m_deed->cur
 void DeviceForm::followDeed()
 {
     const bool checks = m_device && deed() == Deed::Checked;
-    const bool scale = m_device && m_device->device.kind == EquipmentKind::Scale;
+    const bool scale = isScale();
     m_trueLabel->setText(scale ? tr("Known weight, g") : tr("The reference shows, °C"));
     m_shownLabel->setText(scale ? tr("The scale shows, g") : tr("The thermometer shows, °C"));
     m_true->setAccessibleName(m_trueLabel->text());
@@ -143,49 +143,46 @@ void DeviceForm::followDeed()
         widget->setVisible(checks);
 }
 
-Result<EquipmentDeed> DeviceForm::check() const
+bool DeviceForm::isScale() const { return m_device && m_device->device.kind == EquipmentKind::Scale; }
+
+std::optional<EquipmentDeed> DeviceForm::check() const
 {
-    const auto known = Decimal::parse(m_true->text().trimmed().toStdString());
-    const auto shown = Decimal::parse(m_shown->text().trimmed().toStdString());
-    if (!known || !shown)
-        return tl::unexpected(known ? shown.error() : known.error());
-    if (m_device->device.kind == EquipmentKind::Scale)
-        return ScaleChecked{.known = static_cast<int>(known->thousandths / 1000),
-            .read = static_cast<int>(shown->thousandths / 1000)};
-    return ThermometerChecked{.reference = *known, .read = *shown};
+    if (isScale()) {
+        bool known = false;
+        bool shown = false;
+        const ScaleChecked scale{
+            .known = m_true->text().trimmed().toInt(&known), .read = m_shown->text().trimmed().toInt(&shown)};
+        return known && shown ? std::optional<EquipmentDeed>(scale) : std::nullopt;
+    }
+    const auto reference = Decimal::parse(m_true->text().trimmed().toStdString());
+    const auto read = Decimal::parse(m_shown->text().trimmed().toStdString());
+    if (!reference || !read)
+        return std::nullopt;
+    return ThermometerChecked{.reference = *reference, .read = *read};
 }
 
-Result<std::vector<EquipmentEvent>> DeviceForm::events() const
+std::vector<EquipmentEvent> DeviceForm::events(
+    const EquipmentRegister& known, const std::string& device, Deed deed, Instant at)
 {
-    const std::string& id = m_device->device.id;
-    const Instant at = m_ward.now();
     const auto one = [&](EquipmentDeed what) {
-        return std::vector<EquipmentEvent>{{.device = id, .at = at, .deed = what}};
+        return std::vector<EquipmentEvent>{{.device = device, .at = at, .deed = what}};
     };
-    const auto known = m_ward.store().equipmentRegister(m_ward.unit());
-    if (!known)
-        return tl::unexpected(known.error());
-    switch (deed()) {
+    switch (deed) {
     case Deed::Broken:
-        return takeOut(*known, id, MoveReason::Broken, at);
+        return takeOut(known, device, MoveReason::Broken, at);
     case Deed::FailedTest:
-        return takeOut(*known, id, MoveReason::FailedTest, at);
+        return takeOut(known, device, MoveReason::FailedTest, at);
     case Deed::SentToService:
-        return takeOut(*known, id, MoveReason::Service, at);
+        return takeOut(known, device, MoveReason::Service, at);
     case Deed::Back:
-        return bringBack(*known, id, at);
+        return bringBack(known, device, at);
     case Deed::MadeSpare:
         return one(Moved{.to = EquipmentState::Spare, .reason = MoveReason::StepsBack});
     case Deed::Serviced:
         return one(Serviced{});
     case Deed::Calibrated:
         return one(Calibrated{});
-    case Deed::Checked: {
-        const auto checked = check();
-        if (!checked)
-            return tl::unexpected(checked.error());
-        return one(*checked);
-    }
+    case Deed::Checked:
     case Deed::Gone:
         break;
     }
@@ -203,24 +200,30 @@ void DeviceForm::keep()
 {
     if (!m_device)
         return;
-    const auto events = this->events();
-    if (!events) {
-        say(deed() == Deed::Checked ? tr("Give both readings as numbers.")
-                                    : ErrorText::advice(events.error()),
-            true);
-        return;
+    const std::string& id = m_device->device.id;
+    if (deed() == Deed::Checked) {
+        const auto checked = check();
+        if (!checked)
+            return say(isScale() ? tr("Give both weights in whole grams, for example 3500.")
+                                 : tr("Give both readings as numbers, for example 36.8."),
+                true);
+        return write({{.device = id, .at = m_ward.now(), .deed = *checked}});
     }
-    if (!m_who->take()) {
-        say(tr("Say who you are: your initials."), true);
-        return;
-    }
-    if (const auto done = m_ward.store().noteEquipment(m_ward.unit(), *events, m_ward.actor()); !done) {
-        say(QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)), true);
-        return;
-    }
+    const auto known = m_ward.store().equipmentRegister(m_ward.unit());
+    if (!known)
+        return say(ErrorText::told(known.error()), true);
+    write(events(*known, id, deed(), m_ward.now()));
+}
+
+void DeviceForm::write(const std::vector<EquipmentEvent>& events)
+{
+    if (!m_who->take())
+        return say(tr("Say who you are: your initials."), true);
+    if (const auto done = m_ward.store().noteEquipment(m_ward.unit(), events, m_ward.actor()); !done)
+        return say(ErrorText::told(done.error()), true);
     m_true->clear();
     m_shown->clear();
-    say(events->size() > 1 ? tr("Kept; the spare changed places with it.") : tr("Kept."), false);
+    say(events.size() > 1 ? tr("Kept; the spare changed places with it.") : tr("Kept."), false);
     m_ward.refresh();
 }
 

@@ -6,7 +6,6 @@
 #include "ui/widgets/sheet.h"
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -43,10 +42,14 @@ private:
     void fillDeeds();
     void followDeed();
     [[nodiscard]] Deed deed() const;
-    [[nodiscard]] Result<std::vector<EquipmentEvent>> events() const;
-    [[nodiscard]] Result<EquipmentDeed> check() const;
+    [[nodiscard]] static std::vector<EquipmentEvent> events(
+        const EquipmentRegister& known, const std::string& device, Deed deed, Instant at);
+    [[nodiscard]] bool isScale() const;
+    /** The two readings of a check; nothing when one is no number. */
+    [[nodiscard]] std::optional<EquipmentDeed> check() const;
     void say(const QString& text, bool wrong);
     void keep();
+    void write(const std::vector<EquipmentEvent>& events);
 
     Ward& m_ward;
     std::optional<DeviceRow> m_device;
@@ -54,8 +57,8 @@ private:
     QComboBox* m_deed;
     QLineEdit* m_true;
     QLineEdit* m_shown;
-    QLabel* m_trueLabel;
-    QLabel* m_shownLabel;
+    WrapLabel* m_trueLabel;
+    WrapLabel* m_shownLabel;
     InitialsEdit* m_who;
     QPushButton* m_keep;
     WrapLabel* m_said;

@@ -13,7 +13,6 @@
 
 #include <algorithm>
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -123,7 +122,7 @@ void FridgePane::showFridges(const StoresView& view)
             .value = text.reading(row),
             .aside = text.fridgeLimits(),
             .progress = {},
-            .lines = {text.fridge(row)}});
+            .lines = text.fridgeToDo(row)});
         m_words[at].about->setText(text.fridgeCourse(row, view).join(QLatin1Char('\n')));
     }
 }
@@ -160,7 +159,7 @@ void FridgePane::keep()
     m_said->setVisible(true);
     m_said->setTone(Tone::Warning);
     if (!reading) {
-        m_said->setText(tr("Give the reading as a number, 4.5."));
+        m_said->setText(tr("Give each reading as a number, for example 4.5."));
         return;
     }
     if (!m_who->take()) {
@@ -169,8 +168,7 @@ void FridgePane::keep()
     }
     const auto done = m_ward.store().noteFridge(m_ward.unit(), *reading, m_ward.actor());
     if (!done) {
-        m_said->setText(
-            QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)));
+        m_said->setText(ErrorText::told(done.error()));
         return;
     }
     m_said->setTone(Tone::Soft);

@@ -7,7 +7,6 @@
 #include <QWidget>
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QVBoxLayout;
 
@@ -45,7 +44,7 @@ private:
     std::vector<Words> m_words; ///< as many as there ever were fridges
     WrapLabel* m_none;
     QComboBox* m_which;
-    QLabel* m_whichLabel = nullptr;
+    WrapLabel* m_whichLabel = nullptr;
     QLineEdit* m_celsius;
     QLineEdit* m_lowest;
     QLineEdit* m_highest;

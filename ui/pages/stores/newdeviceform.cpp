@@ -113,16 +113,14 @@ void NewDeviceForm::keep()
         bool sound = true;
         const QString typed = field->text().trimmed();
         *days = typed.isEmpty() ? 0 : typed.toInt(&sound);
-        if (!sound || *days < 0)
+        if (!sound)
             return say(tr("Give the days as a whole number."), true);
     }
-    if (device.label.empty())
-        return say(tr("Say what the ward calls it."), true);
     if (!m_who->take())
         return say(tr("Say who you are: your initials."), true);
     const auto id = freeId(device.kind);
     if (!id)
-        return say(ErrorText::advice(id.error()), true);
+        return say(ErrorText::told(id.error()), true);
     device.id = *id;
     const auto done = m_ward.store().noteEquipment(m_ward.unit(),
         {{.device = *id,
@@ -130,8 +128,7 @@ void NewDeviceForm::keep()
             .deed = Added{.device = device, .state = EquipmentState::InUse}}},
         m_ward.actor());
     if (!done)
-        return say(
-            QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)), true);
+        return say(ErrorText::told(done.error()), true);
     for (QLineEdit* edit : {m_name, m_number, m_days, m_calibration})
         edit->clear();
     m_item->setCurrentIndex(0);

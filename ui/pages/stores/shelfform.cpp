@@ -86,7 +86,7 @@ void ShelfForm::addButtons()
     auto* keepButton = new QPushButton(tr("Keep"));
     keepButton->setObjectName(QStringLiteral("keepShelfButton"));
     keepButton->setProperty("primary", true);
-    auto* aside = new QPushButton(tr("Put it aside"));
+    auto* aside = new QPushButton(tr("Do not keep"));
     aside->setObjectName(QStringLiteral("leaveShelfButton"));
     auto* row = new FoldingRow;
     row->setSpacing(themeOf(*this).space(Space::Close));
@@ -163,27 +163,16 @@ bool ShelfForm::isTaken(const std::string& id) const
     return std::any_of(items.begin(), items.end(), [&](const StockItem& item) { return item.id == id; });
 }
 
-QString ShelfForm::refusal(const StockItem& item) const
-{
-    if (item.name.empty())
-        return tr("Say what the ward calls it.");
-    if (!m_item && isTaken(item.id))
-        return tr("There is a shelf of that name already: change that one.");
-    if (item.levels.emergency > item.levels.minimum || item.levels.minimum > item.levels.par)
-        return tr("Each level is at most the one above it: never under, order, fill up.");
-    return {};
-}
-
 void ShelfForm::keep()
 {
     const StockItem item = read();
-    if (const QString wrong = refusal(item); !wrong.isEmpty())
-        return say(wrong);
+    if (!m_item && !item.name.empty() && isTaken(item.id))
+        return say(tr("There is a shelf of that name already: change that one."));
     if (!m_who->take())
         return say(tr("Say who you are: your initials."));
     const auto done = m_ward.store().describeStockItem(m_ward.unit(), item, m_ward.actor());
     if (!done)
-        return say(QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)));
+        return say(ErrorText::told(done.error()));
     m_ward.refresh();
     Q_EMIT closed(item.id);
 }

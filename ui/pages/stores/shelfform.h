@@ -35,8 +35,6 @@ private:
     void addButtons();
     void fillFridges(const std::string& chosen);
     [[nodiscard]] StockItem read() const;
-    /** What is wrong with it, in words; empty: nothing. */
-    [[nodiscard]] QString refusal(const StockItem& item) const;
     [[nodiscard]] bool isTaken(const std::string& id) const;
     void keep();
     void say(const QString& text);

@@ -236,8 +236,7 @@ void ShelvesPane::beginBook()
         if (done)
             continue;
         m_expiring->setVisible(true);
-        m_expiring->setText(
-            QStringLiteral("%1 (%2)").arg(ErrorText::advice(done.error()), qs(done.error().message)));
+        m_expiring->setText(ErrorText::told(done.error()));
         return;
     }
     m_ward.refresh();

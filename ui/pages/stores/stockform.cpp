@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/stores/stockform.h"
 
+#include "core/base/refusal.h"
 #include "ui/pages/panelfields.h"
 #include "ui/text/errortext.h"
 #include "ui/text/storestext.h"
@@ -8,7 +9,6 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -70,8 +70,7 @@ StockForm::StockForm(Ward& ward, QWidget* parent)
     addField(tr("Pieces"), m_pieces, m_piecesSaid);
     addField(tr("Last day of use"), m_expiry, m_expirySaid);
     addField(tr("Lot number"), m_lot);
-    addField(tr("Why"), m_reason);
-    m_reasonLabel = qobject_cast<QLabel*>(m_fields[m_fields.size() - 2]);
+    m_reasonLabel = addField(tr("Why"), m_reason);
     addField(tr("Your initials"), m_who, m_whoSaid);
     content().addWidget(m_keep, 0, Qt::AlignLeft);
     content().addWidget(m_said);
@@ -83,14 +82,15 @@ StockForm::StockForm(Ward& ward, QWidget* parent)
     setShelf(std::nullopt);
 }
 
-void StockForm::addField(const QString& name, QWidget* field, WrapLabel* below)
+WrapLabel* StockForm::addField(const QString& name, QWidget* field, WrapLabel* below)
 {
-    QLabel* const label = cradlepost::addField(*this, name, field);
+    WrapLabel* const label = cradlepost::addField(*this, name, field);
     m_fields.insert(m_fields.end(), {label, field});
     if (below != nullptr) {
         content().addWidget(below);
         say(below, {});
     }
+    return label;
 }
 
 void StockForm::fillKinds()
@@ -215,6 +215,22 @@ std::optional<StockMovement> StockForm::read()
     return movement;
 }
 
+void StockForm::tell(const Error& error)
+{
+    WrapLabel* where = m_said;
+    if (error.refusal == refusal::lastDayMissing) {
+        where = m_expirySaid;
+        m_expiry->setFocus(Qt::OtherFocusReason);
+    } else if (error.refusal == refusal::lotNumber) {
+        m_lot->setFocus(Qt::OtherFocusReason);
+    } else {
+        if (error.refusal == refusal::pieces || error.refusal == refusal::bookHolds)
+            where = m_piecesSaid;
+        focusPieces();
+    }
+    say(where, ErrorText::told(error));
+}
+
 void StockForm::keep()
 {
     if (!m_shelf)
@@ -225,12 +241,8 @@ void StockForm::keep()
         return;
     m_ward.setActor(m_who->text().trimmed().toStdString());
     const auto done = m_ward.store().moveStock(m_ward.unit(), {*movement}, m_ward.actor());
-    if (!done) {
-        const Error& error = done.error();
-        say(m_piecesSaid, QStringLiteral("%1 (%2)").arg(ErrorText::advice(error), qs(error.message)));
-        focusPieces();
-        return;
-    }
+    if (!done)
+        return tell(done.error());
     clearFields();
     say(m_said, tr("Kept."));
     m_said->setTone(Tone::Soft);

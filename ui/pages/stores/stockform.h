@@ -6,7 +6,6 @@
 #include "ui/widgets/sheet.h"
 
 class QComboBox;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 
@@ -28,7 +27,7 @@ public:
     void focusPieces();
 
 private:
-    void addField(const QString& name, QWidget* field, WrapLabel* below = nullptr);
+    WrapLabel* addField(const QString& name, QWidget* field, WrapLabel* below = nullptr);
     void fillKinds();
     void fillReasons();
     void followKind();
@@ -36,6 +35,8 @@ private:
     [[nodiscard]] MovementKind kind() const;
     [[nodiscard]] std::optional<StockMovement> read();
     static void say(WrapLabel* where, const QString& text);
+    /** At the field that it is about. */
+    void tell(const Error& error);
     void keep();
 
     Ward& m_ward;
@@ -49,7 +50,7 @@ private:
     QLineEdit* m_expiry;
     WrapLabel* m_expirySaid;
     QComboBox* m_reason;
-    QLabel* m_reasonLabel = nullptr;
+    WrapLabel* m_reasonLabel = nullptr;
     QLineEdit* m_who;
     WrapLabel* m_whoSaid;
     QPushButton* m_keep;

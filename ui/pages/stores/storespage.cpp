@@ -98,13 +98,14 @@ void StoresPage::refresh()
     auto view = storesView(m_ward.store(), *m_ward.view(), m_ward.now());
     if (!view) {
         m_answer->setText(ErrorText::sentence(view.error()));
-        m_sentence->setText(qs(view.error().message));
+        m_sentence->setText(ErrorText::advice(view.error()));
         return;
     }
     m_read = true;
     for (ShelfRow& row : view->shelves)
-        row.item.name = shelfName(row.item.id, row.item.name, m_ward.view()->adopted.checklist,
-            m_ward.language().code().toStdString());
+        row.item.name = shelfName(
+            row.item.name, m_ward.view()->adopted.checklist, m_ward.language().code().toStdString())
+                            .value_or(row.item.name);
     const StoresText text(m_ward.language(), m_ward.times(), m_ward.now());
     m_answer->setText(text.answer(*view));
     const bool out = !view->shelves.empty() && view->shelves.front().usable == 0;

@@ -12,11 +12,26 @@ namespace {
 struct HandoverPaper
 {
     Q_DECLARE_TR_FUNCTIONS(HandoverPaper)
+public:
+    static QStringList gapHeaders()
+    {
+        return {tr("What is open"), tr("Why"), tr("Who mends it"), tr("Due")};
+    }
 };
+
+ChartTable gapTable(const std::vector<HandoverGapWords>& gaps)
+{
+    ChartTable table{.headers = HandoverPaper::gapHeaders(), .rows = {}, .numbers = {}};
+    for (const HandoverGapWords& gap : gaps)
+        table.rows.push_back({gap.what, gap.why, gap.who, gap.by});
+    return table;
+}
 
 ReportSection sectionOf(const HandoverPart& part)
 {
     ReportSection section{.title = part.title, .parts = {}};
+    if (!part.gaps.empty())
+        section.parts.emplace_back(ReportTable{.title = {}, .table = gapTable(part.gaps)});
     if (!part.lines.isEmpty())
         section.parts.emplace_back(ReportParagraph{.text = part.lines.join(QLatin1Char('\n'))});
     return section;

@@ -112,7 +112,7 @@ TEST_CASE("the handover is printed on A4, all of it on one page")
     QPrinter printer;
     printer.setOutputFormat(QPrinter::PdfFormat);
     printer.setOutputFileName(file);
-    must(page->print(printer));
+    CHECK(page->print(printer));
     CHECK(printer.pageLayout().pageSize().id() == QPageSize::A4);
     QFile pdf(file);
     REQUIRE(pdf.open(QIODevice::ReadOnly));
@@ -123,4 +123,40 @@ TEST_CASE("the handover is printed on A4, all of it on one page")
     broken.setOutputFormat(QPrinter::PdfFormat);
     broken.setOutputFileName(qs(ward.folder.file("nowhere/printed.pdf")));
     CHECK_FALSE(page->print(broken));
+}
+
+TEST_CASE("a ward of many people signs in a small window with large letters, nobody beside the page")
+{
+    WardWindow ward;
+    std::vector<Person> people;
+    for (const char* initials : {"NV", "AQ", "TR", "JE", "MB", "HU", "SY", "DK", "PL"})
+        people.push_back({.initials = initials, .role = "in charge"});
+    must(ward.store->setPeople("sorrel-hill", people, "A. T."));
+    applyTheme(*qApp, makeTheme(Scheme::Light, 2.0));
+    ward.open();
+    ward.press(Qt::Key_H);
+    const auto& page = ward.find("handoverAnswer");
+    const int room = page.parentWidget()->parentWidget()->width(); // what the scroll area shows
+    for (const Person& person : people) {
+        CAPTURE(person.initials);
+        const auto& choice = ward.find(("person-" + person.initials).c_str());
+        CHECK(choice.isVisible());
+        CHECK(choice.mapTo(page.parentWidget(), choice.rect().topRight()).x() < room);
+    }
+    ward.find("person-NV").setFocus();
+    for (std::size_t at = 0; at < people.size(); ++at)
+        ward.press(Qt::Key_Tab);
+    CHECK(QApplication::focusWidget()->objectName() == QStringLiteral("initialsEdit")); // after all the people
+    applyTheme(*qApp, makeTheme(Scheme::Light));
+}
+
+TEST_CASE("the assessment says why each gap is open")
+{
+    WardWindow ward;
+    ward.walk({"mask-size-0"});
+    ward.open();
+    ward.press(Qt::Key_H);
+    const QStringList lines = ward.text("assessmentPart").split(QLatin1Char('\n'));
+    CHECK(lines.front().startsWith(
+        QStringLiteral("**Mask size 0, for a small baby** · absent · nobody yet · by ")));
 }

@@ -33,21 +33,6 @@ struct Bench : WardWindow
         press(Qt::Key_4, Qt::AltModifier);
         press(Qt::Key_1, Qt::ControlModifier);
     }
-    /** With the keys of whoever fills in a form. */
-    void fill(const char* field, const QString& text) const
-    {
-        auto& edit = find(field);
-        REQUIRE(edit.isVisible());
-        edit.setFocus();
-        press(Qt::Key_A, Qt::ControlModifier);
-        QTest::keyClicks(QApplication::focusWidget(), text);
-        settle();
-    }
-    void push(const char* button) const
-    {
-        find(button).setFocus();
-        press(Qt::Key_Space);
-    }
     [[nodiscard]] StockItem item(const std::string& id) const
     {
         for (const StockItem& one : must(store->stockItems(unit)))
@@ -68,7 +53,8 @@ TEST_CASE("levels, delivery and the chance to have enough of a shelf are changed
     ward.fill("minimumSpinBox", QStringLiteral("30"));
     ward.push("keepShelfButton");
     CHECK(ward.text("shelfSaid")
-        == QStringLiteral("Each level is at most the one above it: never under, order, fill up."));
+        == QStringLiteral("Never under 4, order at 30, fill up to 20: each is at most the next. "
+                          "Change the one that stands out."));
     CHECK(ward.item("towels").levels.minimum == 8);
     ward.fill("parSpinBox", QStringLiteral("60"));
     ward.fill("emergencySpinBox", QStringLiteral("10"));
@@ -94,7 +80,7 @@ TEST_CASE("a new shelf is put up, and one of the same name is not put up twice")
     Bench ward;
     ward.push("newShelfButton");
     ward.push("keepShelfButton");
-    CHECK(ward.text("shelfSaid") == QStringLiteral("Say what the ward calls it."));
+    CHECK(ward.text("shelfSaid") == QStringLiteral("A name has 1 to 60 characters. Say what the ward calls it."));
     ward.fill("shelfNameEdit", QStringLiteral("Cotton wool"));
     ward.fill("parSpinBox", QStringLiteral("12"));
     ward.push("expiresCheckBox");

@@ -162,7 +162,7 @@ TEST_CASE("what cannot be is said beside its field, and nothing is written")
     CHECK(bench.find<WrapLabel>("piecesSaid").text() == QStringLiteral("Give the pieces as a whole number."));
     bench.type(QStringLiteral("50"));
     bench.press(Qt::Key_Return); // more than the book holds
-    CHECK(bench.find<WrapLabel>("piecesSaid").text().contains(QStringLiteral("the book holds 9 of 50")));
+    CHECK(bench.find<WrapLabel>("piecesSaid").text().startsWith(QStringLiteral("The book holds 9 of these 50 pieces.")));
     bench.type(QStringLiteral("3")); // typed over
     bench.find<QLineEdit>("expiryEdit").setFocus();
     bench.type(QStringLiteral("31 Dec"));
@@ -209,7 +209,7 @@ TEST_CASE("the fridge's reading is kept with Enter, and a word is refused")
     CHECK(QApplication::focusWidget() == &celsius);
     bench.type(QStringLiteral("cold"));
     bench.press(Qt::Key_Return);
-    CHECK(bench.find<WrapLabel>("celsiusSaid").text() == QStringLiteral("Give the reading as a number, 4.5."));
+    CHECK(bench.find<WrapLabel>("celsiusSaid").text() == QStringLiteral("Give each reading as a number, for example 4.5."));
     celsius.clear();
     bench.type(QStringLiteral("4.6"));
     bench.press(Qt::Key_Return);
@@ -269,14 +269,15 @@ TEST_CASE("a scale is checked with a known weight: within one division is good, 
     REQUIRE(weight.isVisible());
     weight.setFocus();
     bench.press(Qt::Key_Return);
-    CHECK(bench.find<WrapLabel>("deviceSaid").text() == QStringLiteral("Give both readings as numbers."));
+    CHECK(bench.find<WrapLabel>("deviceSaid").text()
+        == QStringLiteral("Give both weights in whole grams, for example 3500."));
     bench.type(QStringLiteral("3000"));
     bench.find<QLineEdit>("shownEdit").setFocus();
     bench.type(QStringLiteral("3024"));
     bench.press(Qt::Key_Return);
     REQUIRE(bench.device("scale-1").scaleCheck.has_value());
     CHECK(bench.device("scale-1").scaleCheck->what == ScaleChecked{.known = 3000, .read = 3024});
-    CHECK(bench.find<WrapLabel>("deviceAbout").text().contains(QStringLiteral("off by 24, allowed 10")));
+    CHECK(bench.find<WrapLabel>("deviceAbout").text().contains(QStringLiteral("off by 24 g, allowed 10 g")));
     CHECK(bench.find<WrapLabel>("storesSentence").text().contains(QStringLiteral("Baby scale: reads wrong.")));
 }
 

@@ -32,6 +32,16 @@ void TileFlow::addTile(QWidget* tile)
     updateGeometry();
 }
 
+void TileFlow::setTiles(const std::vector<QWidget*>& tiles)
+{
+    m_tiles.clear();
+    for (QWidget* tile : tiles) {
+        addTile(tile);
+        tile->show();
+    }
+    arrange();
+}
+
 int TileFlow::leastWidth() const
 {
     int width = themeOf(*this).px(m_leastWidth);

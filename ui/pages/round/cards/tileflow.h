@@ -13,6 +13,8 @@ public:
     explicit TileFlow(QWidget* parent = nullptr);
 
     void addTile(QWidget* tile);
+    /** These and no others; those that were there before are the caller's to delete. */
+    void setTiles(const std::vector<QWidget*>& tiles);
     /** Design pixels, grown with the text; a tile that needs more widens them all. */
     void setLeastWidth(double designPixels) { m_leastWidth = designPixels; }
     /** Tiles grow to fill the row; else they stay at their least width. */
