@@ -5,9 +5,11 @@
 #include "tests/support/builders.h"
 #include "ui/pages/round/roundpage.h"
 #include "ui/theme/fontset.h"
+#include "ui/widgets/actiontable.h"
 #include "ui/window/mainwindow.h"
 
 #include <cstdio>
+#include <functional>
 #include <QAbstractButton>
 #include <QApplication>
 #include <QDir>
@@ -48,7 +50,7 @@ public:
     }
 
     void photograph(Scene& scene, const QString& state, Place place, RoundKind* kind = nullptr,
-        const char* button = nullptr)
+        const std::function<void(MainWindow&)>& then = {})
     {
         if (!state.contains(m_only))
             return;
@@ -63,8 +65,8 @@ public:
             window.openPlace(place);
             if (kind != nullptr)
                 window.beginRound(*kind);
-            if (button != nullptr)
-                window.findChild<QAbstractButton*>(QLatin1String(button))->click();
+            if (then)
+                then(window);
             for (int i = 0; i < 5; ++i)
                 QApplication::processEvents();
             const QString file = m_folder.filePath(QStringLiteral("%1-%2.png").arg(state, QLatin1String(look.name)));
@@ -115,6 +117,26 @@ void walk(Scene& scene, std::size_t n)
 }
 
 namespace {
+
+/** Clicks the buttons of those names, one after another. */
+std::function<void(MainWindow&)> clicks(const std::vector<const char*>& buttons)
+{
+    return [buttons](MainWindow& window) {
+        for (const char* button : buttons)
+            window.findChild<QAbstractButton*>(QLatin1String(button))->click();
+    };
+}
+
+/** Goes to the source of oxygen, which the ward named itself: the same in every language. */
+void showOxygen(MainWindow& window)
+{
+    window.findChild<QAbstractButton*>(QStringLiteral("devicesButton"))->click();
+    auto* table = window.findChild<ActionTable*>(QStringLiteral("devicesTable"));
+    for (int row = 0; row < table->itemCount(); ++row) {
+        if (table->itemText(row).contains(QStringLiteral("xygen")))
+            table->setCursorAt(row);
+    }
+}
 
 /** A handover that was taken, then two births on the board, a warmer that is on and one that has to go on. */
 void setUpBoard(Scene& scene)
@@ -170,8 +192,12 @@ int main(int argc, char** argv)
     tour.photograph(scene, QStringLiteral("gaps"), Place::Gaps);
     tour.photograph(scene, QStringLiteral("units"), Place::Units);
     tour.photograph(scene, QStringLiteral("stores"), Place::Stores);
-    tour.photograph(scene, QStringLiteral("stores-devices"), Place::Stores, nullptr, "devicesButton");
-    tour.photograph(scene, QStringLiteral("stores-fridge"), Place::Stores, nullptr, "fridgeButton");
+    tour.photograph(scene, QStringLiteral("stores-devices"), Place::Stores, nullptr, clicks({"devicesButton"}));
+    tour.photograph(scene, QStringLiteral("stores-fridge"), Place::Stores, nullptr, clicks({"fridgeButton"}));
+    tour.photograph(scene, QStringLiteral("stores-new-shelf"), Place::Stores, nullptr, clicks({"newShelfButton"}));
+    tour.photograph(
+        scene, QStringLiteral("stores-refusal"), Place::Stores, nullptr, clicks({"newShelfButton", "keepShelfButton"}));
+    tour.photograph(scene, QStringLiteral("stores-cylinder"), Place::Stores, nullptr, showOxygen);
     tour.photograph(scene, QStringLiteral("setup"), Place::Setup);
     tour.photograph(scene, QStringLiteral("month"), Place::Month);
     tour.photograph(scene, QStringLiteral("round-recheck"), Place::Round, &recheck);

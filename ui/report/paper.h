@@ -11,6 +11,8 @@ class QPainter;
 
 namespace cradlepost {
 
+inline constexpr double usualUnits = 112.0; ///< an inch: small print of 8.4 points
+
 /// The house's light theme for print: letters keep the widths that they were drawn with.
 Theme paperTheme();
 
@@ -26,6 +28,8 @@ public:
     const Theme& theme() const { return m_theme; }
     Qt::LayoutDirection direction() const { return m_direction; }
     double unitsPerInch() const { return m_unitsPerInch; }
+    /// Whether it is written on smaller than usual, so that one page holds all.
+    bool isDense() const { return m_unitsPerInch > usualUnits; }
     QSize size() const;
     QRect body() const; ///< between running head and foot
     QRect head() const;

@@ -12,7 +12,6 @@
 namespace cradlepost {
 
 namespace {
-constexpr double usualUnits = 112.0; ///< small print of 8.4 points
 constexpr double densestUnits = 124.0; ///< of 7.5 points: the least for a page that is read in a hurry
 constexpr int pageColumn = 72;
 
@@ -66,7 +65,7 @@ void ReportPages::appendAnswer()
             .gap = theme.space(Space::Tight),
             .keepsNext = true});
     appendText(m_strips, *m_paper, m_document.company,
-        {.colour = &Roles::inkHint, .gap = theme.space(Space::Tight)});
+        {.colour = &Roles::inkHint, .gap = theme.space(Space::Tight), .wide = isClose()});
 }
 
 void ReportPages::appendSentences()
@@ -137,7 +136,7 @@ void ReportPages::appendParts(const std::vector<ReportPart>& parts)
             // Words that lead to a chart or table are never left behind on the page before.
             const bool leads = i + 1 < parts.size() && !std::holds_alternative<ReportParagraph>(parts[i + 1]);
             appendText(m_strips, *m_paper, std::get<ReportParagraph>(parts[i]).text,
-                {.gap = m_paper->theme().space(Space::Near), .keepsNext = leads});
+                {.gap = m_paper->theme().space(Space::Near), .keepsNext = leads, .wide = isClose()});
         }
     }
 }
@@ -153,14 +152,20 @@ void ReportPages::appendNotes(const QString& title, const std::vector<QString>& 
             .keepsNext = true});
     for (const QString& paragraph : paragraphs)
         appendText(m_strips, *m_paper, paragraph,
-            {.role = TextRole::Small, .colour = &Roles::inkSoft, .gap = theme.space(Space::Tight)});
+            {.role = TextRole::Small,
+                .colour = &Roles::inkSoft,
+                .gap = theme.space(Space::Tight),
+                .wide = isClose()});
 }
 
 void ReportPages::appendSmallPrint()
 {
     appendNotes(ReportText::cautionsTitle(), m_document.cautions);
     appendNotes(ReportText::methodTitle(), m_document.method);
-    appendNotes(ReportText::sealTitle(), ReportText::seal(m_document.seal));
+    std::vector<QString> seal = ReportText::seal(m_document.seal);
+    if (isClose() && !seal.empty())
+        seal = {QStringList(seal.begin(), seal.end()).join(QLatin1Char(' '))};
+    appendNotes(ReportText::sealTitle(), seal);
 }
 
 void ReportPages::findSections()

@@ -15,6 +15,7 @@ namespace {
 
 constexpr int columnGap = 14;
 constexpr int rowPadding = 4;
+constexpr int densePadding = 3; ///< on a page that has to hold all
 constexpr double hairline = 0.75;
 
 /// Stars of a cell are its own, they set nothing bold.
@@ -76,6 +77,8 @@ private:
             cell, TextRole::Small, weight, m_trailing[column] ? Qt::AlignRight : Qt::AlignLeft);
     }
 
+    int padding() const { return m_paper.isDense() ? densePadding : rowPadding; }
+
     int heightOf(const QStringList& cells, TextWeight weight) const
     {
         int height = 0;
@@ -83,7 +86,7 @@ private:
             const auto column = static_cast<std::size_t>(i);
             height = std::max(height, ink(cells.at(i), column, weight).height(m_group.widths[column]));
         }
-        return height + 2 * rowPadding;
+        return height + 2 * padding();
     }
 
     /// The row, or several when it is higher than a page below the heading.
@@ -97,7 +100,7 @@ private:
             const auto column = static_cast<std::size_t>(i);
             const auto fits = [&](const QString& text) {
                 return ink(text, column, TextWeight::Regular).height(m_group.widths[column])
-                    <= room / 2 - 2 * rowPadding;
+                    <= room / 2 - 2 * padding();
             };
             const auto pieces = piecesOf(cells.at(i), fits);
             while (rows.size() < pieces.size())
@@ -124,7 +127,7 @@ private:
         painter.setPen(roles.*colour);
         for (qsizetype i = 0; i < cells.size(); ++i) {
             const auto column = static_cast<std::size_t>(i);
-            const QRect cell(left, box.top() + rowPadding, m_group.widths[column], box.height() - rowPadding);
+            const QRect cell(left, box.top() + padding(), m_group.widths[column], box.height() - padding());
             ink(cells.at(i), column, weight).draw(painter, m_paper.seen(cell, box));
             left += m_group.widths[column] + columnGap;
         }

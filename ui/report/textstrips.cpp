@@ -12,6 +12,8 @@ namespace {
 /// Wider lines are hard to read back to their beginning.
 int measureOf(const Paper& paper, const TextClothes& clothes)
 {
+    if (clothes.wide)
+        return paper.body().width();
     const int letters = 46 * textPixels(clothes.role, 1.0);
     return std::min(paper.body().width(), letters);
 }

@@ -18,6 +18,7 @@ struct TextClothes
     QColor Roles::*colour = &Roles::ink;
     int gap = 0;
     bool keepsNext = false;
+    bool wide = false; ///< over the whole page: where it has to fit on one
 };
 
 /// A paragraph: one strip, or several when it is longer than a page. None when the text is empty.

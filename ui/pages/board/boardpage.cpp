@@ -146,7 +146,7 @@ QWidget* BoardPage::makeWarmers()
     m_warmers->setEmptyText(tr("No warmer is on the register of devices yet."));
     m_at->setObjectName(QStringLiteral("switchTimeEdit"));
     m_at->setAccessibleName(tr("Switched at, time of day; empty means now"));
-    m_at->setExample(tr("now"));
+    m_at->setEmptyMeans(tr("now"));
     m_at->setRing(true);
     m_switch->setObjectName(QStringLiteral("switchButton"));
     auto* row = new FoldingRow;
@@ -277,7 +277,7 @@ void BoardPage::say(const Result<void>& done)
     else if (m_ward.actor().empty())
         warn(tr("First choose who is in charge, at the top."));
     else
-        warn(ErrorText::sentence(done.error()) + QLatin1Char(' ') + ErrorText::advice(done.error()));
+        warn(ErrorText::told(done.error()));
 }
 
 void BoardPage::sayMistyped(const QString& time)

@@ -101,7 +101,7 @@ ReportSection sampleSection(const PlannedVisit& visit)
     for (const std::size_t at : sampledItems(visit))
         table.rows.push_back({visit.scene.figures().count(static_cast<std::int64_t>(table.rows.size()) + 1),
             visit.scene.names().item(list.item(at).id), VisitDocument::box(), VisitDocument::box(),
-            QString(30, QLatin1Char('_'))});
+            QString(44, QLatin1Char('_'))});
     section.parts.emplace_back(ReportTable{.title = {}, .table = std::move(table)});
     return section;
 }
@@ -109,16 +109,18 @@ ReportSection sampleSection(const PlannedVisit& visit)
 ReportSection resultSection(const PlannedVisit& visit)
 {
     ReportSection section{.title = VisitDocument::resultTitle(), .parts = {}};
+    QStringList rules;
     if (const auto& sample = visit.scene.review().sample)
-        section.parts.emplace_back(ReportParagraph{VisitDocument::rule(sample->rule, visit.scene.figures())});
-    section.parts.emplace_back(ReportParagraph{VisitDocument::toFill()});
+        rules << VisitDocument::rule(sample->rule, visit.scene.figures());
+    rules << VisitDocument::enter();
+    section.parts.emplace_back(
+        ReportParagraph{rules.join(QLatin1Char(' ')) + QLatin1Char('\n') + VisitDocument::toFill()});
     QStringList before;
     for (const VisitResult& one : visit.history.units[visit.unit].visits)
         before.append(visit.scene.text().visit(
             one, visit.scene.times().day(visit.scene.times().zone().toLocal(one.at).date)));
     if (!before.isEmpty())
         section.parts.emplace_back(ReportParagraph{VisitDocument::before(before.join(QStringLiteral("; ")))});
-    section.parts.emplace_back(ReportParagraph{VisitDocument::enter()});
     return section;
 }
 
@@ -127,7 +129,12 @@ QString reasonsOf(const PlannedVisit& visit)
     const auto& visits = visit.scene.review().visits;
     const auto need = std::find_if(
         visits.begin(), visits.end(), [&](const VisitNeed& one) { return one.unit == visit.unit; });
-    return need == visits.end() ? VisitDocument::noReason() : visit.scene.text().reasons(*need);
+    if (need == visits.end())
+        return VisitDocument::noReason();
+    QStringList lines;
+    for (const VisitReason& one : need->reasons)
+        lines << visit.scene.text().reason(one);
+    return lines.join(QLatin1Char('\n'));
 }
 
 DataTable sampleTable(const PlannedVisit& visit)

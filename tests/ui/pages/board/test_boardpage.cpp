@@ -3,6 +3,7 @@
 
 #include "tests/support/qstringprint.h"
 #include "tests/ui/window/wardwindow.h"
+#include "ui/pages/round/cards/valuefield.h"
 #include "ui/widgets/factsheet.h"
 
 #include <QCheckBox>
@@ -20,8 +21,12 @@ TEST_CASE("B on This shift opens the board; a birth is put up by keys alone, wit
     ward.open();
     ward.press(Qt::Key_B);
     REQUIRE(ward.window->place() == Place::Board);
-    CHECK(QApplication::focusWidget() == &ward.find("birthTimeEdit"));
+    const auto& time = ward.find<ValueField>("birthTimeEdit");
+    CHECK(QApplication::focusWidget() == &time);
+    CHECK(time.hint() == QStringLiteral("16:30")); // how to type it
+    CHECK(ward.find<ValueField>("switchTimeEdit").hint() == QStringLiteral("now"));
     ward.type(QStringLiteral("1630"));
+    CHECK(time.hint().isEmpty());
     ward.press(Qt::Key_Tab);
     ward.press(Qt::Key_Up); // twins
     ward.press(Qt::Key_Tab);

@@ -4,6 +4,7 @@
 #include "ui/theme/theme.h"
 
 #include <QKeyEvent>
+#include <QPainter>
 #include <QStyleOption>
 
 namespace cradlepost {
@@ -57,16 +58,23 @@ void ValueField::keyPressEvent(QKeyEvent* event)
         insert(kept);
 }
 
-void ValueField::focusInEvent(QFocusEvent* event)
+QString ValueField::hint() const
 {
-    setPlaceholderText(m_example);
-    QLineEdit::focusInEvent(event);
+    if (!text().isEmpty())
+        return {};
+    return m_emptyMeans.isEmpty() && hasFocus() ? m_example : m_emptyMeans;
 }
 
-void ValueField::focusOutEvent(QFocusEvent* event)
+/** Qt shows no placeholder in the middle of a field that has the keyboard. */
+void ValueField::paintEvent(QPaintEvent* event)
 {
-    setPlaceholderText({});
-    QLineEdit::focusOutEvent(event);
+    QLineEdit::paintEvent(event);
+    const QString hint = this->hint();
+    if (hint.isEmpty())
+        return;
+    QPainter painter(this);
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    painter.drawText(rect(), Qt::AlignCenter, hint);
 }
 
 void ValueField::initStyleOption(QStyleOptionFrame* option) const

@@ -19,6 +19,10 @@ public:
     [[nodiscard]] bool isMarked() const { return hasSelectedText() && selectedText() == text(); }
     /** How to write it; shown while the keyboard is here, or it would look like an answer. */
     void setExample(const QString& example) { m_example = example; }
+    /** What it means to leave it empty; shown for as long as it is. */
+    void setEmptyMeans(const QString& meaning) { m_emptyMeans = meaning; }
+    /** What stands in it while nothing is typed. */
+    [[nodiscard]] QString hint() const;
     /** In a card with one field the card wears the ring; with several the field does as well. */
     void setRing(bool ring) { m_ring = ring; }
 
@@ -27,8 +31,7 @@ public:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
-    void focusInEvent(QFocusEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     void initStyleOption(QStyleOptionFrame* option) const override;
 
 private:
@@ -36,6 +39,7 @@ private:
 
     QString m_allowed;
     QString m_example;
+    QString m_emptyMeans;
     int m_letters;
     bool m_ring = false;
 };
