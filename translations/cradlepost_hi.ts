@@ -2800,6 +2800,22 @@
         <source>Look at the list again and choose anew.</source>
         <translation>सूची फिर से देखें और दोबारा चुनें।</translation>
     </message>
+    <message>
+        <source>The table does not begin as it should.</source>
+        <translation>तालिका की शुरुआत सही नहीं है।</translation>
+    </message>
+    <message>
+        <source>Its first line is %1.</source>
+        <translation>इसकी पहली पंक्ति %1 होती है।</translation>
+    </message>
+    <message>
+        <source>Line %1 of the table: “%2” cannot be taken. Nothing was.</source>
+        <translation>तालिका की पंक्ति %1: “%2” नहीं लिया जा सकता। कुछ भी नहीं लिया गया।</translation>
+    </message>
+    <message>
+        <source>Mend that line, then take in the table again.</source>
+        <translation>वह पंक्ति ठीक करें, फिर तालिका दोबारा लें।</translation>
+    </message>
 </context>
 <context>
     <name>ReportSaying</name>

@@ -46,6 +46,8 @@ inline constexpr char escalationOrder[] = "escalation-order";
 
 // Between units
 inline constexpr char distanceRange[] = "distance-range"; ///< most km
+inline constexpr char tableHead[] = "table-head"; ///< the line it has to begin with
+inline constexpr char tableCell[] = "table-cell"; ///< line, what stands there
 inline constexpr char visitLooked[] = "visit-looked"; ///< sample
 inline constexpr char visitNotMet[] = "visit-not-met"; ///< items looked at
 
@@ -66,7 +68,7 @@ inline constexpr char gone[] = "gone"; ///< not there any more, or never was
 inline constexpr const char* all[] = {pieces, lotNumber, lastDayMissing, shelfRetired, bookHolds, levelRange,
     levelOrder, name, deviceNumber, upkeepDays, onRegister, fridgeRange, fridgeOrder, scaleRange,
     thermometerRange, offBoard, handoverTaken, giverTakes, gapClosed, notMended, menderVerifies, owner,
-    remark, escalationOrder, distanceRange, visitLooked, visitNotMet, unitName, initials, initialsTwice,
+    remark, escalationOrder, distanceRange, tableHead, tableCell, visitLooked, visitNotMet, unitName, initials, initialsTwice,
     timeZone, shiftText, shiftOrder, line, nobodyNamed, aheadOfNow, gone};
 
 }

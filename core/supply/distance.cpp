@@ -13,8 +13,9 @@ namespace {
 
 tl::unexpected<Error> wrong(const CsvCell& cell, const std::string& what, std::string hint = {})
 {
-    return fail(ErrorCode::BadDocument,
-        "distances, line " + std::to_string(cell.line) + ": '" + cell.text + "' " + what, std::move(hint));
+    return tl::unexpected(refused(refusal::tableCell, {std::to_string(cell.line), cell.text},
+        "distances, line " + std::to_string(cell.line) + ": '" + cell.text + "' " + what, std::move(hint),
+        ErrorCode::BadDocument));
 }
 
 std::pair<std::string, std::string> wayOf(const std::string& a, const std::string& b)
@@ -86,8 +87,8 @@ Result<std::vector<Distance>> readDistances(
     const int to = table->find("to");
     const int km = table->find("km");
     if (from < 0 || to < 0 || km < 0)
-        return fail(ErrorCode::BadDocument, "distances need the columns from, to and km",
-            "Begin the file with the line from,to,km.");
+        return tl::unexpected(refused(refusal::tableHead, {"from,to,km"}, "distances need the columns from, to and km",
+            "Begin the file with the line from,to,km.", ErrorCode::BadDocument));
     std::vector<Distance> ways;
     for (const auto& row : table->rows) {
         const CsvCell& a = row[static_cast<std::size_t>(from)];

@@ -60,9 +60,8 @@ void WhoRow::refresh()
         }
         std::vector<QWidget*> tiles(m_choices.begin(), m_choices.end());
         tiles.push_back(m_initials);
+        m_initials->setParent(nullptr); // taken in again it comes after the people for the keyboard too
         m_flow->setTiles(tiles);
-        for (std::size_t at = 1; at < tiles.size(); ++at)
-            setTabOrder(tiles[at - 1], tiles[at]);
     }
     showActor();
 }
