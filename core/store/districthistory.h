@@ -11,7 +11,7 @@ enum class EntryQuestions { Ask, LeaveOut };
 
 /**
  * What a comparison of all units over `span` reads: each unit's rounds of the year up to the span in one pass
- * over their rows, straight from SQLite. Shifts that begin after `now` are left out.
+ * over its packed months, its entries looked into by other threads meanwhile. Shifts that begin after `now` are left out.
  */
 Result<DistrictHistory> districtHistory(
     const Store& store, const ReviewSpan& span, Instant now, EntryQuestions questions = EntryQuestions::Ask);
