@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <charconv>
-#include <cstdio>
 #include <QDateTime>
 #include <QTimeZone>
 #include <vector>
@@ -103,9 +102,11 @@ bool number(std::string_view text, int& out)
 
 std::string toIso(Date date)
 {
-    char text[32];
-    std::snprintf(text, sizeof text, "%04d-%02u-%02u", static_cast<int>(date.year()),
-        static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
+    std::string text = std::to_string(static_cast<int>(date.year()));
+    if (text.size() < 4)
+        text.insert(0, 4 - text.size(), '0');
+    for (const unsigned part : {static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day())})
+        text.append({'-', static_cast<char>('0' + part / 10), static_cast<char>('0' + part % 10)});
     return text;
 }
 

@@ -3,6 +3,8 @@
 
 #include "core/base/result.h"
 
+#include <utility>
+
 namespace cradlepost {
 
 /**
@@ -35,5 +37,21 @@ private:
     const char* m_package;
     Result<void> m_state;
 };
+
+/** The functions of a library, of which `find` fills each; loaded the first time. */
+template <class Functions>
+Result<const Functions*> functionsOf(
+    const char* name, int version, const char* package, void (*find)(LazyLibrary&, Functions&))
+{
+    static const auto loaded = [&] {
+        LazyLibrary library(name, version, package);
+        Functions functions;
+        find(library, functions);
+        return std::pair(functions, library.state());
+    }();
+    if (!loaded.second)
+        return tl::unexpected(loaded.second.error());
+    return &loaded.first;
+}
 
 }

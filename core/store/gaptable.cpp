@@ -156,9 +156,12 @@ void GapTable::drop(const std::string& unit)
 
 std::vector<Gap> GapTable::open(const std::string& unit) const
 {
-    Statement rows = m_database.prepare(select + "closed = 0 ORDER BY due, item");
+    Statement rows = m_database.prepare(select + "closed = 0");
     rows.bind(unit);
-    return gapsIn(rows);
+    std::vector<Gap> gaps = gapsIn(rows);
+    std::sort(gaps.begin(), gaps.end(),
+        [](const Gap& a, const Gap& b) { return std::tie(a.due, a.item) < std::tie(b.due, b.item); });
+    return gaps;
 }
 
 std::vector<Gap> GapTable::closedSince(const std::string& unit, Instant since) const
@@ -203,10 +206,15 @@ std::optional<Gap> GapTable::find(const std::string& unit, const std::string& it
 
 int GapTable::count(const std::string& unit, const std::string& item) const
 {
-    Statement row
-        = m_database.prepare("SELECT max(nth) FROM gap WHERE unit = ? AND closed IN (0, 1) AND item = ?");
-    row.bind(unit).bind(item);
-    return row.next() ? row.number(0) : 0;
+    // Each of the two ends at the last row of its part of the key; max() over both would read every one.
+    int count = 0;
+    for (const int closed : {0, 1}) {
+        Statement row = m_database.prepare(
+            "SELECT nth FROM gap WHERE unit = ? AND closed = ? AND item = ? ORDER BY nth DESC LIMIT 1");
+        row.bind(unit).bind(closed).bind(item);
+        count = std::max(count, row.next() ? row.number(0) : 0);
+    }
+    return count;
 }
 
 void GapTable::putAction(const std::string& unit, const Origin& origin, const GapAction& action)

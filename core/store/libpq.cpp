@@ -8,17 +8,11 @@ namespace cradlepost {
 
 Result<const Libpq*> loadLibpq()
 {
-    static const auto loaded = [] {
-        LazyLibrary library("pq", 5, "libpq5");
-        Libpq functions;
+    return functionsOf<Libpq>("pq", 5, "libpq5", [](LazyLibrary& library, Libpq& functions) {
 #define CRADLEPOST_FUNCTION(name) library.find(functions.name, #name);
         CRADLEPOST_LIBPQ(CRADLEPOST_FUNCTION)
 #undef CRADLEPOST_FUNCTION
-        return std::pair(functions, library.state());
-    }();
-    if (!loaded.second)
-        return tl::unexpected(loaded.second.error());
-    return &loaded.first;
+    });
 }
 
 const Libpq& libpq() { return *need(loadLibpq()); }

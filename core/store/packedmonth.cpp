@@ -4,6 +4,8 @@
 #include "core/store/failure.h"
 
 #include <algorithm>
+#include <array>
+#include <cstring>
 
 namespace cradlepost {
 
@@ -20,6 +22,7 @@ constexpr std::uint64_t amendedBit = 8;
 class Writer
 {
 public:
+    explicit Writer(std::size_t expected) { m_bytes.reserve(expected); }
     void number(std::uint64_t value)
     {
         for (; value >= goesOn; value >>= groupBits)
@@ -114,15 +117,23 @@ private:
     std::span<const unsigned char> m_bytes;
 };
 
-void writeOutcomes(Writer& out, const std::string& outcomes)
+/** Where the next one stands that is not the usual one; the end when there is none. Saving packs a month of them. */
+std::size_t nextOther(std::string_view outcomes, std::size_t from)
+{
+    constexpr std::array<char, 8> allUsual{usual, usual, usual, usual, usual, usual, usual, usual};
+    while (from + allUsual.size() <= outcomes.size()
+        && std::memcmp(outcomes.data() + from, allUsual.data(), allUsual.size()) == 0)
+        from += allUsual.size();
+    return std::min(outcomes.find_first_not_of(usual, from), outcomes.size());
+}
+
+void writeOutcomes(Writer& out, std::string_view outcomes)
 {
     out.number(outcomes.size());
     out.number(static_cast<std::uint64_t>(
         outcomes.size() - static_cast<std::size_t>(std::count(outcomes.begin(), outcomes.end(), usual))));
     std::size_t from = 0;
-    for (std::size_t at = 0; at < outcomes.size(); ++at) {
-        if (outcomes[at] == usual)
-            continue;
+    for (std::size_t at = nextOther(outcomes, 0); at < outcomes.size(); at = nextOther(outcomes, from)) {
         out.number(at - from);
         out.number(static_cast<std::uint64_t>(static_cast<unsigned char>(outcomes[at])));
         from = at + 1;
@@ -232,8 +243,9 @@ std::size_t PackedMonth::nameOf(std::string_view text)
 
 std::vector<unsigned char> packMonth(const PackedMonth& month)
 {
+    constexpr std::size_t expectedPerRound = 64;
     const Order order(month);
-    Writer out;
+    Writer out(expectedPerRound * (month.rounds.size() + 1));
     out.number(order.names.size());
     for (const std::size_t name : order.names)
         out.text(month.names[name]);

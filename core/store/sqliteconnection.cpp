@@ -35,6 +35,13 @@ int flags(SqliteConnection::Access access)
     return 0;
 }
 
+/** Nobody asks SQLite how much memory it has; counting locks a mutex for each piece. */
+void leaveMemoryUncounted()
+{
+    // Refused, without harm, once another part of the process has used SQLite.
+    [[maybe_unused]] static const int done = sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0);
+}
+
 /** Ends a raw statement when dropped. */
 struct Finalizer
 {
@@ -47,6 +54,7 @@ using RawStatement = std::unique_ptr<sqlite3_stmt, Finalizer>;
 SqliteConnection::SqliteConnection(const std::string& path, Access access)
     : m_path(path)
 {
+    leaveMemoryUncounted();
     const int code = sqlite3_open_v2(fileName(path, access).c_str(), &m_handle, flags(access), nullptr);
     if (code != SQLITE_OK) {
         const int systemErrno = errno;

@@ -3,6 +3,7 @@
 
 #include "core/store/sqliteconnection.h"
 
+#include <algorithm>
 #include <sqlite3.h>
 
 namespace cradlepost {
@@ -20,13 +21,25 @@ void SqliteQuery::bind(int place, std::int64_t value) { sqlite3_bind_int64(m_han
 void SqliteQuery::bind(int place, std::string_view text)
 {
     // A null pointer would be stored as NULL.
-    sqlite3_bind_text64(
-        m_handle, place, text.empty() ? "" : text.data(), text.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
+    const char* bytes = text.empty() ? "" : text.data();
+    const char* kept = keep(bytes, text.size());
+    sqlite3_bind_text64(m_handle, place, kept != nullptr ? kept : bytes, text.size(),
+        kept != nullptr ? SQLITE_STATIC : SQLITE_TRANSIENT, SQLITE_UTF8);
 }
 
 void SqliteQuery::bind(int place, std::span<const unsigned char> bytes)
 {
     sqlite3_bind_blob64(m_handle, place, bytes.data(), bytes.size(), SQLITE_TRANSIENT);
+}
+
+const char* SqliteQuery::keep(const char* bytes, std::size_t size)
+{
+    if (size > m_bound.size() - m_boundSize)
+        return nullptr;
+    char* const at = m_bound.data() + m_boundSize;
+    std::copy_n(bytes, size, at);
+    m_boundSize += size;
+    return at;
 }
 
 void SqliteQuery::bindNull(int place) { sqlite3_bind_null(m_handle, place); }
@@ -36,7 +49,7 @@ void SqliteQuery::run()
     while (SqliteQuery::next()) {
         // rows of no interest
     }
-    sqlite3_reset(m_handle);
+    SqliteQuery::reset();
 }
 
 bool SqliteQuery::next()
@@ -47,7 +60,11 @@ bool SqliteQuery::next()
     return step == SQLITE_ROW;
 }
 
-void SqliteQuery::reset() { sqlite3_reset(m_handle); }
+void SqliteQuery::reset()
+{
+    sqlite3_reset(m_handle);
+    m_boundSize = 0;
+}
 
 int SqliteQuery::columns() const { return sqlite3_column_count(m_handle); }
 

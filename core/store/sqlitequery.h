@@ -3,6 +3,8 @@
 
 #include "core/store/query.h"
 
+#include <array>
+
 struct sqlite3_stmt;
 
 namespace cradlepost {
@@ -32,8 +34,14 @@ public:
     [[nodiscard]] std::span<const unsigned char> blob(int column) const override;
 
 private:
+    /** A copy of what is bound, good until the next run; nullptr when there is no room for it. */
+    const char* keep(const char* bytes, std::size_t size);
+
     const SqliteConnection& m_connection;
     sqlite3_stmt* m_handle;
+    // SQLite's own copies take memory for each short text: a twentieth of a save.
+    std::array<char, 768> m_bound;
+    std::size_t m_boundSize = 0;
 };
 
 }

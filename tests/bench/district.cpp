@@ -2,7 +2,7 @@
 // Figures of *Units*, each with a program of its own so that its memory is its own:
 //   bench_district fill UNITS FILE [projections] [shelves]   an invented district of three years
 //   bench_district read FILE [NAME]                every figure of the last month, from cold and again
-//   bench_district export FILE FOLDER              the rounds as rounds.csv, for others to answer the same
+//   bench_district export FILE FOLDER              rounds.csv, readings.csv and items.csv, for others to answer the same
 //   bench_district server UNITS                    fills and reads on a throw-away PostgreSQL
 #include "core/review/district.h"
 #include "core/store/districthistory.h"
@@ -84,11 +84,11 @@ void dropFromCache(const std::string& path)
     ::close(file);
 }
 
-std::size_t everyFigure(const std::string& address)
+std::size_t everyFigure(const std::string& address, EntryQuestions questions = EntryQuestions::Ask)
 {
     FixedClock clock(now);
     const auto store = must(Store::open(address, clock, OpenMode::ReadOnly));
-    const DistrictReview review = reviewDistrict(must(districtHistory(*store, span, now)));
+    const DistrictReview review = reviewDistrict(must(districtHistory(*store, span, now, questions)));
     return review.findings.size();
 }
 
@@ -115,10 +115,10 @@ int read(const std::string& address, const std::string& results)
     const double most = mostMemory();
     const Took cold = middle(7, [&] { everyFigure(address); });
     print("every figure, newly opened", cold);
+    const Took part = middle(7, [&] { everyFigure(address, EntryQuestions::LeaveOut); });
+    print("the same without the entries looked into", part);
     FixedClock clock(now);
     const auto store = must(Store::open(address, clock, OpenMode::ReadOnly));
-    print("  history without the entries looked into",
-        middle(7, [&] { must(districtHistory(*store, span, now, EntryQuestions::LeaveOut)); }));
     DistrictHistory history;
     print("  history", middle(7, [&] { history = must(districtHistory(*store, span, now)); }));
     print("  review", middle(7, [&] { reviewDistrict(history); }));
@@ -129,8 +129,21 @@ int read(const std::string& address, const std::string& results)
     std::printf("    %lld gaps in the month, %zu findings, most memory %.0f MiB after the first one\n",
         static_cast<long long>(gaps), findings, most);
     if (!results.empty())
-        std::ofstream(results) << cold.wall << ' ' << cold.processor << '\n';
+        std::ofstream(results) << cold.wall << ' ' << cold.processor << ' ' << part.wall << ' ' << part.processor
+                               << '\n';
     return 0;
+}
+
+void exportReadings(const Store& store, const Unit& unit, const Checklist& list, std::ostream& out)
+{
+    for (std::size_t i = 0; i < list.itemCount(); ++i) {
+        const Item& item = list.item(i);
+        if (item.kind() != ItemKind::Measure)
+            continue;
+        for (const Reading& reading : must(store.readings(unit.id, item.id, 0, slotOf(addDays(districtLastDay, 1), 0))))
+            out << unit.id << ',' << toIso(dateOfSlot(reading.slot)) << ',' << shiftOfSlot(reading.slot) << ','
+                << item.id << ',' << reading.thousandths << '\n';
+    }
 }
 
 int exportRounds(const std::string& address, const std::string& folder)
@@ -138,10 +151,12 @@ int exportRounds(const std::string& address, const std::string& folder)
     FixedClock clock(now);
     const auto store = must(Store::open(address, clock, OpenMode::ReadOnly));
     std::ofstream out(folder + "/rounds.csv");
-    out << "unit,day,shift,state,met,applicable,late,outcomes\n";
+    out << "unit,day,shift,state,met,applicable,late,seconds,after_shift,actor,outcomes\n";
+    std::ofstream readings(folder + "/readings.csv");
+    readings << "unit,day,shift,item,thousandths\n";
     const ShiftCalendar calendar(ShiftPattern::threeByEight(), aCalendar().zone());
     std::optional<Checklist> list;
-    for (const Unit& unit : must(store->units()))
+    for (const Unit& unit : must(store->units())) {
         for (const RoundRow& row : must(store->rounds(unit.id, 0, slotOf(addDays(districtLastDay, 1), 0)))) {
             if (!list)
                 list = must(store->checklist(row.checklist, row.version));
@@ -150,9 +165,12 @@ int exportRounds(const std::string& address, const std::string& folder)
                 = duration<double, std::milli>(shift.ends - shift.begins) * ReviewOptions{}.inTimeShare;
             const bool isLate = std::max(row.finished, row.recorded) - shift.begins >= allowed;
             out << unit.id << ',' << toIso(dateOfSlot(row.slot)) << ',' << shiftOfSlot(row.slot) << ','
-                << codeName(row.state) << ',' << row.met << ',' << row.applicable << ',' << (isLate ? 1 : 0)
-                << ',' << row.outcomes << '\n';
+                << codeName(row.state) << ',' << row.met << ',' << row.applicable << ',' << (isLate ? 1 : 0) << ','
+                << duration<double>(row.finished - row.started).count() << ',' << (row.recorded > shift.ends ? 1 : 0)
+                << ',' << row.actor << ',' << row.outcomes << '\n';
         }
+        exportReadings(*store, unit, list.value(), readings);
+    }
     std::ofstream items(folder + "/items.csv");
     items << "item\n";
     for (std::size_t i = 0; list && i < list->itemCount(); ++i)

@@ -210,22 +210,46 @@ private:
     Record m_record;
 };
 
-std::int64_t fillUnit(Sink& sink, const Checklist& checklist, int unit, bool shelves)
+/** One unit's three years, a month at a time. */
+class UnitFill
 {
-    const ShiftCalendar calendar(ShiftPattern::threeByEight(), aCalendar().zone());
-    RoundMaker maker(checklist, unit);
-    std::int64_t rounds = 0;
-    sink.begin(unitName(unit));
-    for (Date day = firstDay; day <= districtLastDay; day = addDays(day, 1))
-        for (int shift = 0; shift < 3; ++shift)
-            if (const auto round = maker.next(calendar.shift(day, shift))) {
-                sink.add(*round);
-                ++rounds;
-            }
-    for (int item = 0; shelves && item < shelfItems; ++item)
-        sink.add(lifeOf(unit, item));
-    return rounds;
-}
+public:
+    UnitFill(const Checklist& checklist, int unit, bool shelves)
+        : m_unit(unit)
+        , m_shelves(shelves)
+        , m_calendar(ShiftPattern::threeByEight(), aCalendar().zone())
+        , m_maker(checklist, unit)
+        , m_day(firstDay)
+    {
+    }
+
+    bool isDone() const { return m_day > districtLastDay; }
+    std::int64_t rounds() const { return m_rounds; }
+
+    /** The rounds of the month, after those of the last one the movements of all. */
+    void takeMonth(Sink& sink)
+    {
+        if (m_day == firstDay)
+            sink.begin(unitName(m_unit));
+        const auto month = m_day.month();
+        for (; !isDone() && m_day.month() == month; m_day = addDays(m_day, 1))
+            for (int shift = 0; shift < 3; ++shift)
+                if (const auto round = m_maker.next(m_calendar.shift(m_day, shift))) {
+                    sink.add(*round);
+                    ++m_rounds;
+                }
+        for (int item = 0; isDone() && m_shelves && item < shelfItems; ++item)
+            sink.add(lifeOf(m_unit, item));
+    }
+
+private:
+    int m_unit;
+    bool m_shelves;
+    ShiftCalendar m_calendar;
+    RoundMaker m_maker;
+    Date m_day;
+    std::int64_t m_rounds = 0;
+};
 
 void setUp(Store& store, int unit, bool shelves)
 {
@@ -276,18 +300,26 @@ std::int64_t fillDistrict(const std::string& address, int units, FillWay way, bo
         for (int unit = 0; unit < units; ++unit) {
             clock.set(sys_days(firstDay));
             store->signWith(aKey(static_cast<unsigned char>(2 + unit % 250)));
-            must(store->together([&]() -> Result<void> {
-                rounds += fillUnit(sink, checklist, unit, shelves);
-                return {};
-            }));
+            // A transaction a month: PostgreSQL gets slower with each change of one row in the same transaction.
+            UnitFill fill(checklist, unit, shelves);
+            while (!fill.isDone())
+                must(store->together([&]() -> Result<void> {
+                    fill.takeMonth(sink);
+                    return {};
+                }));
+            rounds += fill.rounds();
         }
         return rounds;
     }
     Database database(address, Database::Access::ReadWrite);
     ProjectionSink sink(database);
     Transaction transaction(database);
-    for (int unit = 0; unit < units; ++unit)
-        rounds += fillUnit(sink, checklist, unit, shelves);
+    for (int unit = 0; unit < units; ++unit) {
+        UnitFill fill(checklist, unit, shelves);
+        while (!fill.isDone())
+            fill.takeMonth(sink);
+        rounds += fill.rounds();
+    }
     sink.finish();
     transaction.commit();
     return rounds;
