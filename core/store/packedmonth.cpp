@@ -140,16 +140,21 @@ void writeOutcomes(Writer& out, std::string_view outcomes)
     }
 }
 
-std::string readOutcomes(Reader& in)
+/** How many there are; into `outcomes` unless that is nullptr. */
+std::size_t readOutcomes(Reader& in, std::string* outcomes)
 {
     constexpr std::uint64_t mostItems = 100'000; // far above any checklist: no memory for what is damaged
-    std::string outcomes(in.numberBelow(mostItems), usual);
-    std::size_t from = 0;
-    for (std::size_t left = in.size(); left > 0; --left) {
-        from += in.numberBelow(outcomes.size() - from);
-        outcomes[from++] = static_cast<char>(in.next());
+    const std::size_t size = in.numberBelow(mostItems);
+    if (outcomes != nullptr)
+        outcomes->assign(size, usual);
+    std::size_t at = 0;
+    for (std::size_t left = in.size(); left > 0; --left, ++at) {
+        at += in.numberBelow(size - at);
+        const char outcome = static_cast<char>(in.next());
+        if (outcomes != nullptr)
+            (*outcomes)[at] = outcome;
     }
-    return outcomes;
+    return size;
 }
 
 /** Names in the order in which the rounds need them; those that none needs are left out. */
@@ -192,13 +197,13 @@ void writeRound(Writer& out, const PackedRound& round, const Order& order, const
     out.number(order.placeOf[round.actor]);
     writeOutcomes(out, round.outcomes);
     out.number(round.readings.size());
-    for (const PositionReading& reading : round.readings) {
+    for (const ReadingFact& reading : round.readings) {
         out.number(reading.position);
-        out.difference(reading.thousandths);
+        out.difference(reading.value.thousandths);
     }
 }
 
-PackedRound readRound(Reader& in, std::size_t names, const PackedRound& before)
+PackedRound readRound(Reader& in, std::size_t names, const PackedRound& before, Slot wholeFrom)
 {
     PackedRound round;
     round.slot = in.from(before.slot);
@@ -222,11 +227,15 @@ PackedRound readRound(Reader& in, std::size_t names, const PackedRound& before)
     round.finished = in.from(round.started);
     round.recorded = in.from(round.finished);
     round.actor = in.numberBelow(names);
-    round.outcomes = readOutcomes(in);
-    round.readings.resize(in.size());
-    for (PositionReading& reading : round.readings) {
-        reading.position = in.numberBelow(round.outcomes.size());
-        reading.thousandths = in.difference();
+    const bool isWhole = round.slot >= wholeFrom;
+    const std::size_t items = readOutcomes(in, isWhole ? &round.outcomes : nullptr);
+    const std::size_t readings = in.size();
+    round.readings.reserve(isWhole ? readings : 0);
+    for (std::size_t i = 0; i < readings; ++i) {
+        const std::size_t position = in.numberBelow(items);
+        const Decimal value{.thousandths = in.difference()};
+        if (isWhole)
+            round.readings.push_back({.position = position, .value = value});
     }
     return round;
 }
@@ -259,7 +268,7 @@ std::vector<unsigned char> packMonth(const PackedMonth& month)
     return out.take();
 }
 
-PackedMonth unpackMonth(std::span<const unsigned char> bytes)
+PackedMonth unpackMonth(std::span<const unsigned char> bytes, Slot wholeFrom)
 {
     Reader in(bytes);
     PackedMonth month;
@@ -271,7 +280,7 @@ PackedMonth unpackMonth(std::span<const unsigned char> bytes)
     const PackedRound none;
     const PackedRound* before = &none;
     while (month.rounds.size() < rounds) {
-        month.rounds.push_back(readRound(in, month.names.size(), *before));
+        month.rounds.push_back(readRound(in, month.names.size(), *before, wholeFrom));
         before = &month.rounds.back();
     }
     in.expectEnd();

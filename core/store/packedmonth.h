@@ -3,6 +3,8 @@
 
 #include "core/store/roundtable.h"
 
+#include <limits>
+
 namespace cradlepost {
 
 /** A shift round as reviews read it. Its texts lie in PackedMonth::names, by position. */
@@ -25,7 +27,7 @@ struct PackedRound
     int amended = 0;
     std::optional<Instant> amendedAt; ///< when amended
     std::size_t actor = 0;
-    std::vector<PositionReading> readings;
+    std::vector<ReadingFact> readings;
     bool operator==(const PackedRound&) const = default;
 };
 
@@ -45,7 +47,8 @@ struct PackedMonth
  * outcomes those that are not met. Depends on the rounds only, not on the order of `names`.
  */
 std::vector<unsigned char> packMonth(const PackedMonth& month);
-/** Throws Damaged. */
-PackedMonth unpackMonth(std::span<const unsigned char> bytes);
+/** Outcomes and readings of the rounds before `wholeFrom` are left out: they are most of the work. Throws Damaged. */
+PackedMonth unpackMonth(
+    std::span<const unsigned char> bytes, Slot wholeFrom = std::numeric_limits<Slot>::min());
 
 }

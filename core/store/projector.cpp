@@ -31,13 +31,13 @@ template <class F> void leaveUnreadable(F&& apply)
     }
 }
 
-std::vector<PositionReading> measuredIn(const RoundRecord& round)
+std::vector<ReadingFact> measuredIn(const RoundRecord& round)
 {
-    std::vector<PositionReading> readings;
+    std::vector<ReadingFact> readings;
     for (std::size_t i = 0; i < round.answers.size(); ++i) {
         const auto* measured = std::get_if<Measured>(&round.answers[i]);
         if (measured != nullptr && round.outcomes[i] != 'u')
-            readings.push_back({.position = i, .thousandths = measured->value.thousandths});
+            readings.push_back({.position = i, .value = measured->value});
     }
     return readings;
 }

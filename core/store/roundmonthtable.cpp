@@ -19,7 +19,7 @@ auto placeOf(PackedMonth& month, Slot slot)
         [](const PackedRound& round, Slot at) { return round.slot < at; });
 }
 
-PackedRound packed(PackedMonth& month, const RoundRow& row, const std::vector<PositionReading>& readings)
+PackedRound packed(PackedMonth& month, const RoundRow& row, const std::vector<ReadingFact>& readings)
 {
     return {.slot = row.slot,
         .station = month.nameOf(row.id.station),
@@ -44,7 +44,7 @@ PackedRound packed(PackedMonth& month, const RoundRow& row, const std::vector<Po
 }
 
 void RoundMonthTable::put(
-    const std::string& unit, const RoundRow& row, const std::vector<PositionReading>& readings)
+    const std::string& unit, const RoundRow& row, const std::vector<ReadingFact>& readings)
 {
     PackedMonth& month = open(unit, row.slot);
     const auto at = placeOf(month, row.slot);
@@ -57,7 +57,7 @@ void RoundMonthTable::put(
 }
 
 void RoundMonthTable::amend(const std::string& unit, const RecordId& id, const RoundRecord& round,
-    const std::vector<PositionReading>& readings, const RoundTable::Amended& amended)
+    const std::vector<ReadingFact>& readings, const RoundTable::Amended& amended)
 {
     PackedMonth& month = open(unit, round.shift.slot());
     const auto at = placeOf(month, round.shift.slot());
@@ -83,7 +83,7 @@ PackedMonth& RoundMonthTable::open(const std::string& unit, Slot slot)
     if (const auto known = m_open.find(key); known != m_open.end())
         return known->second;
     PackedMonth& month = m_open[key];
-    visit(unit, slot, slot + 1, [&](PackedMonth stored) { month = std::move(stored); });
+    visit(unit, {.from = slot, .to = slot + 1}, [&](PackedMonth stored) { month = std::move(stored); });
     return month;
 }
 
@@ -123,14 +123,14 @@ void RoundMonthTable::write(const Key& key, const PackedMonth& month)
         .run();
 }
 
-void RoundMonthTable::visit(const std::string& unit, Slot from, Slot to,
-    const std::function<void(PackedMonth)>& take) const
+void RoundMonthTable::visit(
+    const std::string& unit, const Wish& wish, const std::function<void(PackedMonth)>& take) const
 {
     Statement row = m_database.prepare(
         "SELECT rounds FROM round_month WHERE unit = ? AND month >= ? AND month < ? ORDER BY month");
-    row.bind(unit).bind(monthOf(from)).bind(monthOf(to - 1) + 1);
+    row.bind(unit).bind(monthOf(wish.from)).bind(monthOf(wish.to - 1) + 1);
     while (row.next())
-        take(unpackMonth(row.blob(0)));
+        take(unpackMonth(row.blob(0), wish.wholeFrom));
 }
 
 }

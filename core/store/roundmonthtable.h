@@ -20,19 +20,25 @@ public:
     {
     }
 
-    void put(const std::string& unit, const RoundRow& row, const std::vector<PositionReading>& readings);
+    void put(const std::string& unit, const RoundRow& row, const std::vector<ReadingFact>& readings);
     /** The round says what `round` says from now on; one that does not count here stays left out. */
     void amend(const std::string& unit, const RecordId& id, const RoundRecord& round,
-        const std::vector<PositionReading>& readings, const RoundTable::Amended& amended);
+        const std::vector<ReadingFact>& readings, const RoundTable::Amended& amended);
 
     // Many rounds at once: months stay open in memory until write().
     void gather() { m_gathering = true; }
     void write();
     void forget();
 
-    /** The months that hold these slots, from <= slot < to, in order. */
-    void visit(const std::string& unit, Slot from, Slot to,
-        const std::function<void(PackedMonth)>& take) const;
+    /** Slots from <= slot < to; rounds before `wholeFrom` come without outcomes and readings. */
+    struct Wish
+    {
+        Slot from = 0;
+        Slot to = 0;
+        Slot wholeFrom = std::numeric_limits<Slot>::min();
+    };
+    /** The months that hold these slots, in order. */
+    void visit(const std::string& unit, const Wish& wish, const std::function<void(PackedMonth)>& take) const;
 
 private:
     using Key = std::pair<std::string, Slot>; ///< unit and month

@@ -48,26 +48,26 @@ RoundRow roundIn(const Statement& row)
 }
 
 /** "0=26400 20=80000" */
-std::string textOf(const std::vector<PositionReading>& readings)
+std::string textOf(const std::vector<ReadingFact>& readings)
 {
     std::string text;
-    for (const PositionReading& reading : readings)
+    for (const ReadingFact& reading : readings)
         text += (text.empty() ? "" : " ") + std::to_string(reading.position) + '='
-            + std::to_string(reading.thousandths);
+            + std::to_string(reading.value.thousandths);
     return text;
 }
 
-std::vector<PositionReading> readingsFrom(const std::string& text)
+std::vector<ReadingFact> readingsFrom(const std::string& text)
 {
-    std::vector<PositionReading> readings;
+    std::vector<ReadingFact> readings;
     const char* at = text.data();
     const char* const end = at + text.size();
     while (at < end) {
-        PositionReading reading;
+        ReadingFact reading;
         const auto position = std::from_chars(at, end, reading.position);
         if (position.ec != std::errc() || position.ptr == end || *position.ptr != '=')
             refuseReadings(text);
-        const auto value = std::from_chars(position.ptr + 1, end, reading.thousandths);
+        const auto value = std::from_chars(position.ptr + 1, end, reading.value.thousandths);
         if (value.ec != std::errc() || (value.ptr != end && *value.ptr != ' '))
             refuseReadings(text);
         readings.push_back(reading);
@@ -101,7 +101,7 @@ void count(std::vector<std::array<int, 4>>& byPosition, std::string_view outcome
 }
 
 void RoundTable::put(const std::string& unit, const RoundRow& row,
-    const std::vector<PositionReading>& readings, std::chrono::milliseconds setBack)
+    const std::vector<ReadingFact>& readings, std::chrono::milliseconds setBack)
 {
     m_database
         .prepare(
@@ -131,7 +131,7 @@ void RoundTable::put(const std::string& unit, const RoundRow& row,
 }
 
 std::optional<std::chrono::milliseconds> RoundTable::amend(const std::string& unit, const RecordId& id,
-    const RoundRecord& round, const std::vector<PositionReading>& readings, const Amended& amended)
+    const RoundRecord& round, const std::vector<ReadingFact>& readings, const Amended& amended)
 {
     Statement row = m_database.prepare(
         "UPDATE round SET outcomes = ?, verdict = ?, met = ?, applicable = ?, readiness = ?, started = ?, "

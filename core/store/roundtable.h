@@ -1,18 +1,11 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include "core/review/history.h"
 #include "core/store/database.h"
 #include "core/store/store.h"
 
 namespace cradlepost {
-
-/** A measured value of a round, by the position of its item. */
-struct PositionReading
-{
-    std::size_t position = 0;
-    std::int64_t thousandths = 0;
-    bool operator==(const PositionReading&) const = default;
-};
 
 /** The projection `round`. */
 class RoundTable
@@ -24,7 +17,7 @@ public:
     }
 
     /** `setBack`: how far the clock was behind what the chain had seen, see Origin. */
-    void put(const std::string& unit, const RoundRow& row, const std::vector<PositionReading>& readings,
+    void put(const std::string& unit, const RoundRow& row, const std::vector<ReadingFact>& readings,
         std::chrono::milliseconds setBack);
 
     /** How often a round was amended, and when the last time. */
@@ -35,7 +28,7 @@ public:
     };
     /** The row says what `round` says from now on; its setBack, or nothing when there is no such row. */
     std::optional<std::chrono::milliseconds> amend(const std::string& unit, const RecordId& id,
-        const RoundRecord& round, const std::vector<PositionReading>& readings, const Amended& amended);
+        const RoundRecord& round, const std::vector<ReadingFact>& readings, const Amended& amended);
 
     [[nodiscard]] std::vector<RoundRow> range(const std::string& unit, Slot from, Slot to) const;
     /** Shift round, re-checks and checks of one shift, but spot checks, in the order they were finished. */
@@ -49,7 +42,7 @@ public:
         RecordId id;
         std::string checklist;
         int version = 1;
-        std::vector<PositionReading> readings;
+        std::vector<ReadingFact> readings;
     };
     /** The spot checks with from <= slot < to, in the order they were finished. */
     [[nodiscard]] std::vector<RecordId> spotChecks(const std::string& unit, Slot from, Slot to) const;

@@ -162,12 +162,12 @@ Result<std::vector<Reading>> Store::readings(
         for (const auto& round : m_parts->rounds.measurements(unit, from, to)) {
             const auto checklist = m_parts->projector.checklists().find(round.checklist, round.version);
             const auto position = checklist ? checklist->position(item) : std::nullopt;
-            for (const PositionReading& reading : round.readings)
+            for (const ReadingFact& reading : round.readings)
                 if (position == reading.position)
                     readings.push_back({.slot = round.slot,
                         .id = round.id,
                         .item = item,
-                        .thousandths = reading.thousandths});
+                        .thousandths = reading.value.thousandths});
         }
         return readings;
     });

@@ -57,7 +57,7 @@ private:
         readAdoptions();
         m_history.due = dueShifts(*m_parts.database, m_parts.units, m_unit, m_history.zone,
             {.from = dueFrom, .to = days.to}, now);
-        readRounds();
+        readRounds(dueFrom);
     }
 
     void readAdoptions()
@@ -82,12 +82,12 @@ private:
         }
     }
 
-    void readRounds()
+    void readRounds(Date wholeFrom)
     {
         const Slot from = slotOf(m_history.from, 0);
         const Slot to = slotOf(m_history.to, 0);
-        m_parts.months.visit(m_unit, from, to, [&](PackedMonth month) {
-            m_history.rounds.reserve(m_history.rounds.size() + month.rounds.size());
+        const RoundMonthTable::Wish wish{.from = from, .to = to, .wholeFrom = slotOf(wholeFrom, 0)};
+        m_parts.months.visit(m_unit, wish, [&](PackedMonth month) {
             for (PackedRound& round : month.rounds)
                 if (from <= round.slot && round.slot < to)
                     m_history.rounds.push_back(factOf(month, round));
@@ -96,7 +96,7 @@ private:
 
     RoundFact factOf(const PackedMonth& month, PackedRound& round)
     {
-        RoundFact fact{.slot = round.slot,
+        return {.slot = round.slot,
             .list = listOf(month.names[round.checklist], round.version, dateOfSlot(round.slot)),
             .outcomes = std::move(round.outcomes),
             .state = round.state,
@@ -110,11 +110,7 @@ private:
             .amended = round.amended,
             .amendedAt = round.amendedAt,
             .actor = month.names[round.actor],
-            .readings = {}};
-        fact.readings.reserve(round.readings.size());
-        for (const PositionReading& reading : round.readings)
-            fact.readings.push_back({.position = reading.position, .value = {.thousandths = reading.thousandths}});
-        return fact;
+            .readings = std::move(round.readings)};
     }
 
     /** Position of a checklist with the limits that the unit had picked on that day. */

@@ -19,7 +19,7 @@ Result<UnitHistory> unitHistory(
 struct RoundsWish
 {
     Date from;
-    Date dueFrom; ///< not before `from`
+    Date dueFrom; ///< not before `from`; older rounds come without outcomes and readings
 };
 
 /**
