@@ -131,18 +131,21 @@ const ActionTable::Extent& ActionTable::extent() const
         };
         widen(headerText(column));
         for (const ActionRow& row : m_rows) {
-            for (const InkText* text : cellTexts(row, column))
+            const auto texts = cellTexts(row, column);
+            for (const InkText* text : texts)
                 widen(*text);
+            if (column == 0 && !texts.empty())
+                all.name = std::max(all.name, texts.front()->naturalWidth() + 2 * padding());
         }
     }
     return m_extent.emplace(all);
 }
 
 /// Room to spare goes to the two columns of prose. What is lacking is first taken from them, as prose wraps
-/// well and a name or a time does not; from the others only when prose is down to half.
+/// well and a name or a time does not; from the others only when prose is narrow.
 ActionTable::Widths ActionTable::columnWidths(int width) const
 {
-    const auto& [natural, least] = extent();
+    const auto& [natural, least, name] = extent();
     const int room = width - markColumn();
     const int spare = room - sumOf(natural);
     Widths widths = natural;
@@ -154,9 +157,11 @@ ActionTable::Widths ActionTable::columnWidths(int width) const
         return widths;
     }
     Widths proseFloor = natural;
-    // What to do reads well over two lines; what is missing is scanned and wraps later.
-    proseFloor[0] = std::max(least[0], natural[0] * 4 / 5);
-    proseFloor[1] = std::max(least[1], natural[1] * 2 / 5);
+    // What is missing is scanned by its name, which wraps last; what is said under it, and what to do, read well over
+    // two or three lines, but for a few words.
+    const int fewWords = themeOf(*this).px(110);
+    proseFloor[0] = std::max({least[0], std::min(name, natural[0] * 4 / 5), natural[0] * 2 / 5});
+    proseFloor[1] = std::max({least[1], std::min(natural[1], fewWords), natural[1] * 2 / 5});
     return shrunk(shrunk(natural, proseFloor, room), least, room);
 }
 

@@ -68,6 +68,7 @@ private:
     {
         Widths natural{};
         Widths least{};
+        int name = 0; ///< of the first column: the widest title, without what stands under it
     };
 
     QStringList headers() const;

@@ -58,13 +58,19 @@ QSize FoldingRow::minimumSizeHint() const
     return {least.width(), std::max(least.height(), foldedHeight())};
 }
 
-bool FoldingRow::foldsAt(int width) const
+/// Rows in it stay whole as long as this one can fold instead.
+int FoldingRow::unfoldedWidth() const
 {
-    int needed = -m_row->spacing();
-    for (int i = 0; i < m_row->count(); ++i)
-        needed += m_row->itemAt(i)->minimumSize().width() + m_row->spacing();
-    return needed > width;
+    int width = -m_row->spacing();
+    for (int i = 0; i < m_row->count(); ++i) {
+        QLayoutItem& item = *m_row->itemAt(i);
+        const auto* row = item.isEmpty() ? nullptr : qobject_cast<const FoldingRow*>(item.widget());
+        width += m_row->spacing() + (row != nullptr ? row->sizeHint().width() : item.minimumSize().width());
+    }
+    return width;
 }
+
+bool FoldingRow::foldsAt(int width) const { return unfoldedWidth() > width; }
 
 bool FoldingRow::hasHeightForWidth() const { return m_row->hasHeightForWidth(); }
 

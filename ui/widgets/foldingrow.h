@@ -28,6 +28,7 @@ protected:
     bool event(QEvent* event) override;
 
 private:
+    int unfoldedWidth() const;
     bool foldsAt(int width) const;
     int foldedHeight() const; ///< of the children below each other; 0 while they stand side by side
     void fold();

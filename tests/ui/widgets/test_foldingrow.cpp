@@ -47,3 +47,34 @@ TEST_CASE("a folded row asks for the height of all its children")
     CHECK(row.heightForWidth(250) >= 110);
     CHECK(row.heightForWidth(400) < 110);
 }
+
+TEST_CASE("a row in a row stays on one line as long as the outer one can fold instead")
+{
+    FoldingRow outer;
+    outer.setSpacing(10);
+    std::vector<FoldingRow*> halves;
+    for (int half = 0; half < 2; ++half) {
+        auto* inner = new FoldingRow;
+        inner->setSpacing(10);
+        for (int i = 0; i < 2; ++i) {
+            auto* child = new QWidget;
+            child->setMinimumSize(100, 30);
+            inner->addWidget(child);
+        }
+        outer.addWidget(inner);
+        halves.push_back(inner);
+    }
+    outer.show();
+    outer.resize(500, 100);
+    QCoreApplication::processEvents();
+    CHECK_FALSE(outer.isFolded());
+    outer.resize(300, 200);
+    QCoreApplication::processEvents();
+    CHECK(outer.isFolded());
+    for (const FoldingRow* half : halves)
+        CHECK_FALSE(half->isFolded());
+    outer.resize(150, 300);
+    QCoreApplication::processEvents();
+    for (const FoldingRow* half : halves)
+        CHECK(half->isFolded());
+}

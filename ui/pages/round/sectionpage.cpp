@@ -6,6 +6,7 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
+#include <QApplication>
 #include <QPointer>
 #include <QScrollBar>
 #include <QTimer>
@@ -54,8 +55,9 @@ void SectionPage::addCard(std::size_t position, const CardScene& scene)
 
 bool SectionPage::eventFilter(QObject* watched, QEvent* event)
 {
-    if (event->type() == QEvent::Resize) {
-        // By its help, a message or the reasons: what it grew by is what one wants to see.
+    if (event->type() == QEvent::Resize || event->type() == QEvent::Move) {
+        // By its help, a message or the reasons: what it grew by is what one wants to see. The card before it, which
+        // has no help any more, moves it.
         if (auto* card = qobject_cast<ItemCard*>(watched); card != nullptr && card->isActive())
             bringIntoView(card);
     }
@@ -66,10 +68,27 @@ void SectionPage::bringIntoView(ItemCard* card)
 {
     // After the layout, and with the next card in sight one knows what comes.
     QTimer::singleShot(0, this, [this, card = QPointer(card)] {
-        if (card && card->isActive())
+        if (!card || !card->isActive())
+            return;
+        if (card->height() > viewport()->height())
+            showFromTop(*card);
+        else
             ensureWidgetVisible(card, 0,
                 std::min(card->height() + themeOf(*this).space(Space::Close), viewport()->height() / 4));
     });
+}
+
+/// Of a card that is higher than the page its name, as far as what has the keyboard stays in sight.
+void SectionPage::showFromTop(const ItemCard& card)
+{
+    const int gap = themeOf(*this).space(Space::Tight);
+    int top = card.mapTo(widget(), QPoint()).y() - gap;
+    if (const QWidget* focus = QApplication::focusWidget(); focus != nullptr && card.isAncestorOf(focus)) {
+        const int focusTop = focus->mapTo(widget(), QPoint()).y();
+        top = std::max(top, focusTop + focus->height() + gap - viewport()->height());
+        top = std::min(top, focusTop - gap);
+    }
+    verticalScrollBar()->setValue(top);
 }
 
 void SectionPage::take(std::size_t position, const Answer& answer, bool goOn)

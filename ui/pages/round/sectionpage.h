@@ -32,6 +32,7 @@ private:
     void addCard(std::size_t position, const CardScene& scene);
     void take(std::size_t position, const Answer& answer, bool goOn);
     void bringIntoView(ItemCard* card);
+    void showFromTop(const ItemCard& card);
 
     WalkInHand& m_hand;
     std::vector<std::size_t> m_positions;

@@ -102,9 +102,16 @@ QWidget* UnitsPage::makeBar()
     m_level->setAccessibleName(tr("Level of facility"));
     m_report->setObjectName(QStringLiteral("unitsReportButton"));
     m_report->setProperty("primary", true);
-    row->addWidget(m_spanLabel, 1, Qt::AlignVCenter);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_before, m_after, m_long, m_level, m_report})
-        row->addWidget(part, 0, Qt::AlignVCenter);
+    // With large text the two halves stand below each other, each still on one line.
+    const auto half = [&](std::initializer_list<QWidget*> parts, int stretch) {
+        auto* side = new FoldingRow;
+        side->setSpacing(themeOf(*this).space(Space::Near));
+        for (QWidget* part : parts)
+            side->addWidget(part, part == m_spanLabel ? 1 : 0, Qt::AlignVCenter);
+        row->addWidget(side, stretch);
+    };
+    half({m_spanLabel, m_before, m_after}, 1);
+    half({m_long, m_level, m_report}, 0);
     return row;
 }
 

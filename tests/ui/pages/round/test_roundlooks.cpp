@@ -132,3 +132,34 @@ TEST_CASE("what a card grows by comes into view")
     REQUIRE(reason != nullptr);
     CHECK(reason->visibleRegion().boundingRect() == reason->rect());
 }
+
+TEST_CASE("of a card that is higher than the page one sees the name and what has the keyboard")
+{
+    const Look look(Scheme::Light, 2.0, false);
+    RoundBench bench(QStringLiteral("en"), {1254, 560});
+    bench.ward->setActor("AB");
+    bench.page->begin(RoundKind::Shift);
+    settle();
+    int higher = 0;
+    for (const Section& section : bench.checklist().sections)
+        for (const Item& item : section.items) {
+            const ItemCard& card = bench.at(item.id);
+            for (int i = 0; i < 6; ++i)
+                settle();
+            const QWidget* viewport = card.parentWidget()->parentWidget();
+            if (card.height() <= viewport->height())
+                continue;
+            ++higher;
+            CAPTURE(item.id);
+            const QWidget* focus = QApplication::focusWidget();
+            REQUIRE(focus != nullptr);
+            REQUIRE(card.isAncestorOf(focus));
+            if (focus->height() < viewport->height() - 20)
+                CHECK(focus->visibleRegion().boundingRect() == focus->rect());
+            const int top = card.mapTo(viewport, QPoint()).y();
+            const int focusBottom = focus->mapTo(&card, QPoint(0, focus->height())).y();
+            if (focusBottom + 20 < viewport->height())
+                CHECK(top >= 0);
+        }
+    CHECK(higher > 0);
+}
