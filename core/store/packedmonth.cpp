@@ -75,7 +75,13 @@ public:
     }
     int count() { return static_cast<int>(numberBelow(INT32_MAX)); }
     /** Of things that take a byte each at least. */
-    std::size_t size() { return numberBelow(m_bytes.size() + 1); }
+    std::size_t size()
+    {
+        const std::uint64_t value = number();
+        if (value > m_bytes.size()) // what is left behind the number itself
+            refuseIt();
+        return static_cast<std::size_t>(value);
+    }
     std::int64_t difference()
     {
         const std::uint64_t folded = number();

@@ -34,7 +34,9 @@ BarsDrawing::Columns BarsDrawing::columns(const Stage& stage, int width) const
     const int gap = gapOf(stage);
     const int numbers = columns.text + gap + (columns.cumulated > 0 ? columns.cumulated + gap : 0);
     const int spare = width - numbers - gap - stage.theme.px(leastBar);
-    columns.name = std::min(columns.name, std::max(word, std::min(spare, width * 3 / 10)));
+    // Reasons are read, and a bar needs no more than half beside them; a name is looked up.
+    const int most = columns.name > width ? width / 2 : width * 3 / 10;
+    columns.name = std::min(columns.name, std::max(word, std::min(spare, most)));
     columns.stacked = columns.name > spare;
     return columns;
 }
