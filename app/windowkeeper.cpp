@@ -28,7 +28,7 @@ void WindowKeeper::open(Store& store, const Clock& clock)
     m_store = &store;
     m_clock = &clock;
     makeWindow();
-    m_window->resize(firstSize);
+    m_window->resize(firstSize.boundedTo(m_application.primaryScreen()->availableSize()));
     m_window->showMaximized();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/charts/chartsaving.h"
 #include "ui/charts/chartsheet.h"
+#include "ui/output/output.h"
 
 #include <algorithm>
 #include <cerrno>
@@ -9,7 +10,6 @@
 #include <QImage>
 #include <QPainter>
 #include <QSaveFile>
-#include <QSvgGenerator>
 
 namespace cradlepost {
 
@@ -81,21 +81,13 @@ QByteArray pngOf(const Picture& picture)
     return bytes;
 }
 
-QByteArray svgOf(const Picture& picture)
+Result<QByteArray> svgOf(const Picture& picture)
 {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    QSvgGenerator generator;
-    generator.setOutputDevice(&buffer);
-    generator.setSize(picture.size);
-    generator.setViewBox(QRect({}, picture.size));
-    generator.setResolution(96);
-    generator.setTitle(picture.content.title);
-    generator.setDescription(picture.content.smallPrint);
-    QPainter painter(&generator);
-    picture.paint(painter);
-    painter.end();
-    return bytes;
+    const auto to = output();
+    if (!to)
+        return tl::unexpected(to.error());
+    return (*to)->svg({.size = picture.size, .title = picture.content.title, .description = picture.content.smallPrint},
+        [&](QPainter& painter) { picture.paint(painter); });
 }
 }
 
@@ -108,7 +100,9 @@ Result<void> saveChart(const ChartContent& content, const QString& path, int wid
     if (ending == QLatin1String("png"))
         return writeWhole(path, pngOf(pictureOf(content, width, theme, direction)));
     if (ending == QLatin1String("svg"))
-        return writeWhole(path, svgOf(pictureOf(content, width, theme, direction)));
+        return svgOf(pictureOf(content, width, theme, direction)).and_then([&](const QByteArray& bytes) {
+            return writeWhole(path, bytes);
+        });
     return fail(
         ErrorCode::InvalidArgument, "a chart is saved as .png, .svg or .csv, not as " + path.toStdString());
 }

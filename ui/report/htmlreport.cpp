@@ -69,8 +69,9 @@ QString tableOf(const ChartTable& table, const QString& title)
 class HtmlPage
 {
 public:
-    explicit HtmlPage(const ReportDocument& document)
+    HtmlPage(const ReportDocument& document, const Output& output)
         : m_document(document)
+        , m_drawings(output)
     {
     }
 
@@ -193,12 +194,16 @@ private:
 
 }
 
-QByteArray htmlOf(const ReportDocument& document) { return HtmlPage(document).text().toUtf8(); }
+Result<QByteArray> htmlOf(const ReportDocument& document)
+{
+    return output().map([&](const Output* output) { return HtmlPage(document, *output).text().toUtf8(); });
+}
 
 Result<void> writeHtml(const ReportDocument& document, const QString& path)
 {
-    const QByteArray bytes = htmlOf(document);
-    return writeWholeFile(path.toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    return htmlOf(document).and_then([&](const QByteArray& bytes) {
+        return writeWholeFile(path.toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    });
 }
 
 }

@@ -10,9 +10,10 @@ namespace cradlepost {
 
 /// One page that needs nothing else: style and drawings inside, no script, no reference to anywhere. Light or
 /// dark as the reader's system is, light on paper. Charts have the table behind them to open.
-QByteArray htmlOf(const ReportDocument& document);
+/// Error: Io without what draws SVG.
+Result<QByteArray> htmlOf(const ReportDocument& document);
 
-/// The same as a file, whole or not at all. Errors as writeWholeFile.
+/// The same as a file, whole or not at all. Errors as htmlOf and writeWholeFile.
 Result<void> writeHtml(const ReportDocument& document, const QString& path);
 
 }

@@ -4,29 +4,20 @@
 #include "ui/report/htmlwords.h"
 #include "ui/report/paper.h"
 
-#include <QBuffer>
 #include <QPainter>
 #include <QRegularExpression>
-#include <QSvgGenerator>
 
 namespace cradlepost {
 
 namespace {
 
 /// What is inside the <svg> element.
-QString drawn(const ChartFigure& figure, QSize size, const Theme& theme, Qt::LayoutDirection direction)
+QString drawn(const Output& output, const ChartFigure& figure, QSize size, const Theme& theme,
+    Qt::LayoutDirection direction)
 {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    QSvgGenerator generator;
-    generator.setOutputDevice(&buffer);
-    generator.setSize(size);
-    generator.setViewBox(QRect({}, size));
-    generator.setResolution(96);
-    QPainter painter(&generator);
-    paintChart(painter, QRectF({}, size), figure, theme, direction);
-    painter.end();
-    const QString text = QString::fromUtf8(bytes);
+    const auto paint
+        = [&](QPainter& painter) { paintChart(painter, QRectF({}, size), figure, theme, direction); };
+    const QString text = QString::fromUtf8(output.svg({.size = size, .title = {}, .description = {}}, paint));
     const qsizetype from = text.indexOf(u'>', text.indexOf(QLatin1String("<svg"))) + 1;
     QString inside = text.mid(from, text.lastIndexOf(QLatin1String("</svg>")) - from);
     static const QRegularExpression notes(QStringLiteral("<(title|desc)>.*?</\\1>|<defs>\\s*</defs>"),
@@ -76,8 +67,8 @@ QString InlineSvg::of(
 {
     const Theme theme = paperTheme();
     const QSize size(width, chartHeight(figure, width, theme, direction));
-    const Paints light = paintsOf(drawn(figure, size, theme, direction));
-    const Paints dark = paintsOf(drawn(figure, size, darkTheme(), direction));
+    const Paints light = paintsOf(drawn(m_output, figure, size, theme, direction));
+    const Paints dark = paintsOf(drawn(m_output, figure, size, darkTheme(), direction));
     const bool isSameDrawing = light.between == dark.between;
     // Positions are from the left, also in a mirrored page.
     QString out

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/charts/chartfigure.h"
+#include "ui/output/output.h"
 
 #include <map>
 #include <QString>
@@ -14,6 +15,11 @@ namespace cradlepost {
 class InlineSvg
 {
 public:
+    explicit InlineSvg(const Output& output)
+        : m_output(output)
+    {
+    }
+
     /// An <svg> element of that many units of width, named for screen readers.
     QString of(const ChartFigure& figure, int width, const QString& name, Qt::LayoutDirection direction);
 
@@ -24,6 +30,7 @@ public:
 private:
     QString variables(bool dark) const;
 
+    const Output& m_output;
     std::map<std::pair<QString, QString>, int> m_colours; ///< light and dark, to the variable's number
 };
 

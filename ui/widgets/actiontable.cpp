@@ -39,12 +39,16 @@ ActionTable::ActionTable(QWidget* parent)
 
 void ActionTable::setRows(const std::vector<ActionRow>& rows)
 {
+    if (rows == m_rows)
+        return;
     m_rows = rows;
     itemsChanged();
 }
 
 void ActionTable::setHeaders(const QStringList& headers)
 {
+    if (headers == m_headers)
+        return;
     m_headers = headers;
     itemsChanged();
 }
@@ -55,10 +59,20 @@ void ActionTable::setEmptyText(const QString& text)
     itemsChanged();
 }
 
-QStringList ActionTable::headers() const
+QString ActionTable::header(int column) const
 {
-    const QStringList own {tr("What is missing"), tr("What to do"), tr("Who"), tr("By")};
-    return m_headers + own.mid(m_headers.size());
+    if (column < m_headers.size())
+        return m_headers.at(column);
+    switch (column) {
+    case 0:
+        return tr("What is missing");
+    case 1:
+        return tr("What to do");
+    case 2:
+        return tr("Who");
+    default:
+        return tr("By");
+    }
 }
 
 QString ActionTable::listName() const { return tr("What to mend"); }
@@ -66,12 +80,11 @@ QString ActionTable::listName() const { return tr("What to mend"); }
 QString ActionTable::itemText(int index) const
 {
     const ActionRow& row = m_rows[static_cast<std::size_t>(index)];
-    const QStringList heads = headers();
     QStringList parts{OutcomeMark::word(row.mark), row.title, row.subtitle, row.what};
     if (!row.who.isEmpty())
-        parts.append(heads.at(2) + u' ' + row.who);
+        parts.append(header(2) + u' ' + row.who);
     if (!row.by.isEmpty())
-        parts.append(heads.at(3) + u' ' + row.by);
+        parts.append(header(3) + u' ' + row.by);
     parts.append(row.byAside);
     parts.removeAll(QString());
     return plainText(parts.join(QStringLiteral(", ")));
@@ -111,7 +124,7 @@ std::vector<const InkText*> ActionTable::cellTexts(const ActionRow& row, int col
 
 const InkText& ActionTable::headerText(int column) const
 {
-    return ink(headers().at(column), TextRole::Small);
+    return ink(header(column), TextRole::Small);
 }
 
 const InkText& ActionTable::emptyText() const { return ink(m_emptyText, TextRole::Body); }
@@ -185,23 +198,25 @@ int ActionTable::headerHeight(const Widths& widths) const
 
 const ActionTable::Plan& ActionTable::plan(int width) const
 {
-    if (m_plan.width == width)
-        return m_plan;
-    m_plan = {.width = width, .columnWidths = columnWidths(width)};
-    m_plan.headerHeight = headerHeight(m_plan.columnWidths);
+    const auto known = m_plans.find(width);
+    if (known != m_plans.end())
+        return known->second;
+    Plan& plan = m_plans[width];
+    plan.columnWidths = columnWidths(width);
+    plan.headerHeight = headerHeight(plan.columnWidths);
     for (const ActionRow& row : m_rows) {
         int height = themeOf(*this).px(16);
         for (int column = 0; column < columns; ++column)
             height = std::max(
-                height, cellHeight(row, column, m_plan.columnWidths[static_cast<std::size_t>(column)]));
-        m_plan.rowHeights.push_back(height + 2 * themeOf(*this).space(Space::Close) - 2);
+                height, cellHeight(row, column, plan.columnWidths[static_cast<std::size_t>(column)]));
+        plan.rowHeights.push_back(height + 2 * themeOf(*this).space(Space::Close) - 2);
     }
-    return m_plan;
+    return plan;
 }
 
 void ActionTable::forgetLayout()
 {
-    m_plan = {};
+    m_plans.clear();
     m_extent.reset();
     PaintedList::forgetLayout();
 }

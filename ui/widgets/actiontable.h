@@ -5,6 +5,7 @@
 #include "ui/widgets/paintedlist.h"
 
 #include <array>
+#include <map>
 #include <optional>
 #include <QStringList>
 
@@ -20,6 +21,8 @@ struct ActionRow
     QString who;
     QString by; ///< set in bold
     QString byAside; ///< behind it: "12 min"
+
+    bool operator==(const ActionRow&) const = default;
 };
 
 /// The rows of "Mend first": wraps where a column is too narrow, never cuts. Up and Down move, Enter or a
@@ -58,7 +61,6 @@ private:
 
     struct Plan
     {
-        int width = -1;
         int headerHeight = 0;
         Widths columnWidths{};
         std::vector<int> rowHeights;
@@ -71,7 +73,7 @@ private:
         int name = 0; ///< of the first column: the widest title, without what stands under it
     };
 
-    QStringList headers() const;
+    QString header(int column) const;
     std::vector<const InkText*> cellTexts(const ActionRow& row, int column) const;
     const InkText& headerText(int column) const;
     const InkText& emptyText() const;
@@ -89,7 +91,7 @@ private:
     std::vector<ActionRow> m_rows;
     QStringList m_headers;
     QString m_emptyText;
-    mutable Plan m_plan;
+    mutable std::map<int, Plan> m_plans; ///< by width: a layout asks for several, in turns
     mutable std::optional<Extent> m_extent;
 };
 

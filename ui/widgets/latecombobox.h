@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QHash>
 
 namespace cradlepost {
 
@@ -21,6 +22,9 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    int entryWidth(const QString& text) const;
+
+    mutable QHash<QString, int> m_widths; ///< of entries in this font: layouts ask many times
     bool m_opened = false;
 };
 

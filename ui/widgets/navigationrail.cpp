@@ -61,6 +61,8 @@ QString NavigationRail::itemText(int index) const
 
 int NavigationRail::railWidth() const
 {
+    if (m_railWidth > 0)
+        return m_railWidth;
     const Theme& theme = themeOf(*this);
     int widest = 0;
     int widestWord = 0;
@@ -72,7 +74,14 @@ int NavigationRail::railWidth() const
     // Long names wrap before the rail eats the page; a single word is never broken.
     const int key = hintText(0).naturalWidth();
     const int text = std::max({widestWord, std::min(widest, theme.px(96)), key});
-    return std::max(text + 2 * theme.space(Space::Near), theme.space(Space::Apart) * 7);
+    m_railWidth = std::max(text + 2 * theme.space(Space::Near), theme.space(Space::Apart) * 7);
+    return m_railWidth;
+}
+
+void NavigationRail::forgetLayout()
+{
+    m_railWidth = 0;
+    PaintedList::forgetLayout();
 }
 
 int NavigationRail::nameHeight(int index) const

@@ -39,6 +39,7 @@ Q_SIGNALS:
 
 protected:
     std::vector<QRect> layOutItems() const override;
+    void forgetLayout() override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -64,6 +65,7 @@ private:
     std::vector<RailPlace> m_places;
     int m_place = 0;
     mutable Density m_density; ///< of the last layOutItems()
+    mutable int m_railWidth = 0; ///< 0: not measured yet
 };
 
 }

@@ -180,7 +180,7 @@ void PaintedList::focusInEvent(QFocusEvent* event)
 
 void PaintedList::resizeEvent(QResizeEvent* event)
 {
-    forgetLayout();
+    m_boxes.clear();
     QWidget::resizeEvent(event);
 }
 

@@ -40,8 +40,10 @@ Q_SIGNALS:
 
 protected:
     /// The items' boxes for the present size, left to right, in the order of the items; asked for once
-    /// until forgetLayout().
+    /// until the size or the items change.
     virtual std::vector<QRect> layOutItems() const = 0;
+
+    /// The items, their letters or their direction changed: sizes that were kept hold no longer.
     virtual void forgetLayout();
 
     /// Where an arrow leads to from an item; the same index when nowhere.

@@ -133,9 +133,8 @@ int ReadinessStrip::lineHeight() const
 
 const ReadinessStrip::Grid& ReadinessStrip::grid(int width) const
 {
-    if (m_grid.width != width)
-        m_grid = makeGrid(width);
-    return m_grid;
+    const auto known = m_grids.find(width);
+    return known != m_grids.end() ? known->second : m_grids.emplace(width, makeGrid(width)).first->second;
 }
 
 /// Drops the oldest days until the rest have room for their labels and for marks that can be told apart.
@@ -143,7 +142,7 @@ ReadinessStrip::Grid ReadinessStrip::makeGrid(int width) const
 {
     const Theme& theme = themeOf(*this);
     const int line = lineHeight();
-    Grid grid{.width = width};
+    Grid grid;
     grid.labelWidth = widestRowName() + theme.space(Space::Wide);
     const double room = std::max(1, width - grid.labelWidth);
     const double leastCell = leastMarkBox + 3.0;
@@ -188,7 +187,7 @@ std::vector<QRect> ReadinessStrip::layOutItems() const
 
 void ReadinessStrip::forgetLayout()
 {
-    m_grid = {};
+    m_grids.clear();
     PaintedList::forgetLayout();
 }
 
@@ -231,7 +230,7 @@ QSize ReadinessStrip::minimumSizeHint() const
 
 int ReadinessStrip::heightForWidth(int width) const
 {
-    const Grid there = width == m_grid.width ? m_grid : makeGrid(width);
+    const Grid& there = grid(width);
     return there.cellsTop + rowCount() * there.rowHeight;
 }
 

@@ -4,6 +4,7 @@
 #include "ui/widgets/outcomemark.h"
 #include "ui/widgets/paintedlist.h"
 
+#include <map>
 #include <optional>
 
 namespace cradlepost {
@@ -62,7 +63,6 @@ private:
     /// Where things are at one width, left to right.
     struct Grid
     {
-        int width = -1;
         int titleHeight = 0;
         int labelWidth = 0; ///< of the rows' names
         int cellsTop = 0;
@@ -90,7 +90,7 @@ private:
 
     StripData m_data;
     int m_columns = 0;
-    mutable Grid m_grid;
+    mutable std::map<int, Grid> m_grids; ///< by width: a layout asks for several, in turns
 };
 
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "tests/support/builders.h"
 #include "tests/support/qstringprint.h"
 #include "tests/support/sampletables.h"
 #include "tests/ui/report/samplereport.h"
@@ -15,7 +16,7 @@ using namespace cradlepost::test;
 
 namespace {
 
-QString page(const ReportDocument& document) { return QString::fromUtf8(htmlOf(document)); }
+QString page(const ReportDocument& document) { return QString::fromUtf8(must(htmlOf(document))); }
 
 /// Elements by name, of the page read as XML: our own page closes all but its <meta> and <br>.
 QMap<QString, int> elementsOf(QString html)

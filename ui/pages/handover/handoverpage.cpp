@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "ui/pages/handover/handoverpage.h"
 
+#include "ui/output/output.h"
 #include "ui/pages/round/whorow.h"
 #include "ui/report/handover/handoverdocument.h"
 #include "ui/report/pdfreport.h"
@@ -11,9 +12,8 @@
 #include "ui/widgets/wraplabel.h"
 
 #include <QFileDialog>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -184,7 +184,7 @@ void HandoverPage::sign()
     m_who->take();
     if (m_ward.actor().empty()) {
         m_who->takeFocus();
-        return say(fail(ErrorCode::InvalidArgument, "nobody is named"), {});
+        return warn(tr("First say who signs: choose or type initials."));
     }
     const bool takes = m_takes;
     say(takes ? m_ward.takeHandover() : m_ward.giveHandover(), takes ? tr("Taken.") : tr("Given."));
@@ -192,14 +192,18 @@ void HandoverPage::sign()
 
 void HandoverPage::say(const Result<void>& done, const QString& well)
 {
-    m_said->setTone(done ? Tone::Soft : Tone::Warning);
-    if (done)
-        m_said->setText(well);
-    else if (m_ward.actor().empty())
-        m_said->setText(tr("First say who signs: choose or type initials."));
-    else
-        m_said->setText(ErrorText::told(done.error()));
-    m_said->setVisible(!m_said->text().isEmpty());
+    if (!done)
+        return warn(ErrorText::told(done.error()));
+    m_said->setTone(Tone::Soft);
+    m_said->setText(well);
+    m_said->show();
+}
+
+void HandoverPage::warn(const QString& what)
+{
+    m_said->setTone(Tone::Warning);
+    m_said->setText(what);
+    m_said->show();
 }
 
 Result<void> HandoverPage::save(const QString& path) const
@@ -217,24 +221,25 @@ void HandoverPage::saveAsked()
 
 void HandoverPage::printAsked()
 {
-    QPrinter printer;
-    QPrintDialog dialog(&printer, this);
-    if (dialog.exec() != QDialog::Accepted)
+    const auto to = output();
+    if (!to)
+        return say(tl::unexpected(to.error()), {});
+    const Printing done = (*to)->print(this, [this](QPagedPaintDevice& printer) { return print(printer); });
+    if (done == Printing::Cancelled)
         return;
-    if (print(printer))
+    if (done == Printing::Printed)
         return say({}, tr("Sent to the printer."));
-    m_said->setTone(Tone::Warning);
-    m_said->setText(tr("The printer takes no pages. Look at it, then try again."));
-    m_said->show();
+    warn(tr("The printer takes no pages. Look at it, then try again."));
 }
 
-bool HandoverPage::print(QPrinter& printer) const
+bool HandoverPage::print(QPagedPaintDevice& printer) const
 {
     const ReportDocument document
         = handoverDocument(m_ward.store(), m_words, m_ward.language(), m_ward.times(), m_ward.now());
     const ReportPages pages(document);
-    printer.setPageSize(QPageSize(QPageSize::A4));
-    printer.setFullPage(true);
+    QPageLayout layout(QPageSize(QPageSize::A4), QPageLayout::Portrait, {});
+    layout.setMode(QPageLayout::FullPageMode);
+    printer.setPageLayout(layout);
     QPainter painter;
     if (!painter.begin(&printer))
         return false;
@@ -242,7 +247,7 @@ bool HandoverPage::print(QPrinter& printer) const
         if (page > 0)
             printer.newPage();
         painter.resetTransform();
-        const double scale = printer.resolution() / pages.paper().unitsPerInch();
+        const double scale = printer.logicalDpiX() / pages.paper().unitsPerInch();
         painter.scale(scale, scale);
         pages.paint(painter, page);
     }

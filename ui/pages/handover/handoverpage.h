@@ -6,7 +6,7 @@
 
 #include <QWidget>
 
-class QPrinter;
+class QPagedPaintDevice;
 class QPushButton;
 
 namespace cradlepost {
@@ -28,7 +28,7 @@ public:
     /** The page as a PDF. */
     Result<void> save(const QString& path) const;
     /** All pages of it, A4; whether the printer took them. */
-    bool print(QPrinter& printer) const;
+    bool print(QPagedPaintDevice& printer) const;
 
 Q_SIGNALS:
     void leaveWanted();
@@ -54,6 +54,7 @@ private:
     void saveAsked();
     void printAsked();
     void say(const Result<void>& done, const QString& well);
+    void warn(const QString& what);
 
     Ward& m_ward;
     HandoverWords m_words;
