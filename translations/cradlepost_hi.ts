@@ -3058,10 +3058,6 @@
         <source>no round</source>
         <translation>राउंड नहीं</translation>
     </message>
-    <message>
-        <source>%1 · %2 · %3</source>
-        <translation>%1 · %2 · %3</translation>
-    </message>
     <message numerus="yes">
         <source>%1: a gap in %2 of %n round(s)</source>
         <translation>

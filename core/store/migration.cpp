@@ -25,7 +25,10 @@ QString folderOf(Dialect dialect)
 QStringList stepNames(Dialect dialect)
 {
     takeUpResource();
-    return QDir(folderOf(dialect)).entryList({QStringLiteral("[0-9]*.sql")}, QDir::Files, QDir::Name);
+    // Not by a pattern: that is a regular expression, compiled each time a station starts.
+    QStringList names = QDir(folderOf(dialect)).entryList(QDir::Files, QDir::Name);
+    names.removeIf([](const QString& name) { return !name.front().isDigit() || !name.endsWith(QLatin1String(".sql")); });
+    return names;
 }
 
 struct FoundSchema

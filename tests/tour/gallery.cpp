@@ -53,7 +53,7 @@ StripData sampleStrip()
             if (row == 0 && column % 11 == 4)
                 mark = Mark::Late;
             cells.push_back(
-                {.mark = column < 41 ? std::optional(mark) : std::nullopt, .toolTip = s("a tip")});
+                {.mark = column < 41 ? std::optional(mark) : std::nullopt, .word = {}});
         }
         data.cells.push_back(cells);
     }

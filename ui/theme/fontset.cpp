@@ -2,7 +2,6 @@
 #include "ui/theme/fontset.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <fontconfig/fontconfig.h>
 #include <string>
 #include <string_view>
@@ -12,11 +11,9 @@ namespace cradlepost {
 
 namespace {
 
-namespace fs = std::filesystem;
-
 /// Names of files without their endings.
-constexpr std::string_view takenFaces[] = {"Inter-Regular", "Inter-Medium", "Inter-SemiBold",
-    "NotoSans-Regular", "NotoSans-Medium", "NotoSans-SemiBold", "NotoSans-Bold", "NotoSansDevanagari-Regular",
+constexpr std::string_view takenFaces[] = {"Inter-Regular", "Inter-SemiBold",
+    "NotoSans-Regular", "NotoSans-SemiBold", "NotoSans-Bold", "NotoSansDevanagari-Regular",
     "NotoSansDevanagari-Bold", "NotoSansArabic-Regular", "NotoSansArabic-Bold", "NotoSansArmenian-Regular",
     "NotoSansBengali-Regular", "NotoSansEthiopic-Regular", "NotoSansGeorgian-Regular",
     "NotoSansGujarati-Regular", "NotoSansGurmukhi-Regular", "NotoSansHebrew-Regular",
@@ -39,38 +36,69 @@ constexpr const char* ownRules = R"(<fontconfig>
 </match>
 </fontconfig>)";
 
-bool isTaken(const fs::path& file)
+bool isTaken(std::string_view file)
 {
-    const std::string ending = file.extension().string();
+    const std::string_view name = file.substr(file.rfind('/') + 1);
+    const auto dot = name.rfind('.');
+    const std::string_view ending = name.substr(std::min(dot, name.size()));
     if (ending != ".ttf" && ending != ".otf" && ending != ".ttc")
         return false;
-    return std::find(std::begin(takenFaces), std::end(takenFaces), file.stem().string())
-        != std::end(takenFaces);
+    return std::find(std::begin(takenFaces), std::end(takenFaces), name.substr(0, dot)) != std::end(takenFaces);
 }
 
-void addTaken(const char* folder, std::vector<std::string>& files)
+/// Fontconfig's own index of the folders of fonts: held, as building the set of fonts reads the same.
+class FolderIndex
 {
-    std::error_code error;
-    const auto options
-        = fs::directory_options::follow_directory_symlink | fs::directory_options::skip_permission_denied;
-    for (fs::recursive_directory_iterator at(folder, options, error), end; !error && at != end;
-         at.increment(error)) {
-        if (isTaken(at->path()))
-            files.push_back(at->path().string());
+public:
+    explicit FolderIndex(FcConfig* config)
+    {
+        FcStrList* folders = FcConfigGetFontDirs(config);
+        while (const FcChar8* folder = folders != nullptr ? FcStrListNext(folders) : nullptr)
+            read(config, folder);
+        if (folders != nullptr)
+            FcStrListDone(folders);
     }
-}
+    ~FolderIndex()
+    {
+        for (FcCache* cache : m_caches)
+            FcDirCacheUnload(cache);
+    }
+    FolderIndex(const FolderIndex&) = delete;
+    FolderIndex& operator=(const FolderIndex&) = delete;
 
-/// The files of ours in the folders of fonts.
-std::vector<std::string> takenFiles(FcConfig* config)
-{
-    std::vector<std::string> files;
-    if (FcStrList* folders = FcConfigGetFontDirs(config)) {
-        while (const FcChar8* folder = FcStrListNext(folders))
-            addTaken(reinterpret_cast<const char*>(folder), files);
-        FcStrListDone(folders);
+    /// Those of ours.
+    const std::vector<std::string>& files() const { return m_files; }
+
+private:
+    static constexpr std::size_t mostFolders = 1000; ///< against folders that link to themselves
+
+    void read(FcConfig* config, const FcChar8* folder)
+    {
+        FcCache* cache = m_caches.size() < mostFolders ? FcDirCacheRead(folder, FcFalse, config) : nullptr;
+        if (cache == nullptr)
+            return;
+        m_caches.push_back(cache);
+        FcFontSet* fonts = FcCacheCopySet(cache);
+        for (int i = 0; fonts != nullptr && i < fonts->nfont; ++i) {
+            FcChar8* file = nullptr;
+            if (FcPatternGetString(fonts->fonts[i], FC_FILE, 0, &file) == FcResultMatch)
+                take(reinterpret_cast<const char*>(file));
+        }
+        if (fonts != nullptr)
+            FcFontSetDestroy(fonts);
+        for (int i = 0; i < FcCacheNumSubdir(cache); ++i)
+            read(config, FcCacheSubdir(cache, i));
     }
-    return files;
-}
+
+    void take(std::string file) // once: one file may hold several faces, which stand together
+    {
+        if (isTaken(file) && (m_files.empty() || m_files.back() != file))
+            m_files.push_back(std::move(file));
+    }
+
+    std::vector<FcCache*> m_caches;
+    std::vector<std::string> m_files;
+};
 
 std::string escaped(const std::string& path)
 {
@@ -112,9 +140,11 @@ FcConfig* windowFaces()
     FcConfig* config = FcConfigCreate();
     if (config == nullptr)
         return nullptr;
-    if (take(config, ownRules) && take(config, selection(takenFiles(config))) && FcConfigBuildFonts(config)
-        && hasFonts(config))
-        return config;
+    if (take(config, ownRules)) {
+        const FolderIndex index(config);
+        if (take(config, selection(index.files())) && FcConfigBuildFonts(config) && hasFonts(config))
+            return config;
+    }
     FcConfigDestroy(config);
     return FcInitLoadConfigAndFonts();
 }

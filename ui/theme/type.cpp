@@ -32,15 +32,7 @@ int designPixels(TextRole role)
 
 QFont::Weight fontWeight(TextWeight weight)
 {
-    switch (weight) {
-    case TextWeight::Regular:
-        return QFont::Normal;
-    case TextWeight::Medium:
-        return QFont::Medium;
-    case TextWeight::SemiBold:
-        return QFont::DemiBold;
-    }
-    return QFont::Normal;
+    return weight == TextWeight::SemiBold ? QFont::DemiBold : QFont::Normal;
 }
 }
 
@@ -74,7 +66,7 @@ HouseFonts houseFonts(double scale)
     std::size_t at = 0;
     for (const auto role : {TextRole::Small, TextRole::Body, TextRole::Lead, TextRole::Title,
              TextRole::Finding, TextRole::Verdict}) {
-        for (const auto weight : {TextWeight::Regular, TextWeight::Medium, TextWeight::SemiBold})
+        for (const auto weight : {TextWeight::Regular, TextWeight::SemiBold})
             fonts[at++] = textFont(role, weight, scale);
     }
     return fonts;
@@ -82,7 +74,7 @@ HouseFonts houseFonts(double scale)
 
 const QFont& fontOf(const HouseFonts& fonts, TextRole role, TextWeight weight)
 {
-    return fonts[static_cast<std::size_t>(role) * 3 + static_cast<std::size_t>(weight)];
+    return fonts[static_cast<std::size_t>(role) * 2 + static_cast<std::size_t>(weight)];
 }
 
 double systemTextScale(const QFont& systemFont, double dpi)

@@ -10,7 +10,7 @@ namespace cradlepost {
 /// The six sizes of the house, in pixels at text size 1: 13, 15, 17, 24, 40, 54.
 enum class TextRole { Small, Body, Lead, Title, Finding, Verdict };
 
-enum class TextWeight { Regular, Medium, SemiBold };
+enum class TextWeight { Regular, SemiBold };
 
 /// Text may grow to twice its size (WCAG 2.2, 1.4.4) and does not shrink below the design.
 inline constexpr double leastTextScale = 1.0;
@@ -26,7 +26,7 @@ QFont textFont(TextRole role, TextWeight weight, double scale);
 
 /// Every role in every weight, made once: a font that is copied keeps what Qt has loaded for it, a font
 /// that is made anew is looked up again.
-using HouseFonts = std::array<QFont, 18>;
+using HouseFonts = std::array<QFont, 12>;
 HouseFonts houseFonts(double scale);
 const QFont& fontOf(const HouseFonts& fonts, TextRole role, TextWeight weight);
 

@@ -89,13 +89,26 @@ const StripCell& ReadinessStrip::cell(int index) const
 QString ReadinessStrip::itemText(int index) const
 {
     const auto day = static_cast<std::size_t>(dayOfColumn(index % columnCount()));
-    const StripCell& here = cell(index);
-    const QString word = here.mark ? OutcomeMark::word(*here.mark) : tr("still to come");
     return m_data.rows[static_cast<std::size_t>(index / columnCount())] + u", " + m_data.days.at(day).label
-        + u", " + word;
+        + u", " + wordOf(cell(index));
 }
 
-QString ReadinessStrip::itemToolTip(int index) const { return cell(index).toolTip; }
+QString ReadinessStrip::wordOf(const StripCell& cell) const
+{
+    if (!cell.mark)
+        return tr("still to come");
+    return cell.word.isEmpty() ? OutcomeMark::word(*cell.mark) : cell.word;
+}
+
+QString ReadinessStrip::itemToolTip(int index) const
+{
+    const StripCell& here = cell(index);
+    const auto column = static_cast<std::size_t>(index % columnCount());
+    if (!here.mark || column >= m_data.shifts.size())
+        return {};
+    return m_data.rows[static_cast<std::size_t>(index / columnCount())] + u" · " + m_data.shifts[column] + u" · "
+        + wordOf(here);
+}
 
 int ReadinessStrip::widestRowName() const
 {

@@ -18,7 +18,7 @@ struct StripDay
 struct StripCell
 {
     std::optional<Mark> mark; ///< none: the shift is still to come
-    QString toolTip;
+    QString word; ///< for the mark, where its own does not say enough: "no round"
 };
 
 struct StripData
@@ -26,7 +26,8 @@ struct StripData
     QString finding; ///< the title: what was found
     std::vector<QString> rows; ///< sections, from the top
     std::vector<StripDay> days; ///< the oldest first
-    std::vector<std::vector<StripCell>> cells; ///< [row][column], columns over all days' shifts
+    std::vector<QString> shifts; ///< of the columns, over all days: "14 Nov, night", for tool tips
+    std::vector<std::vector<StripCell>> cells; ///< [row][column]
 };
 
 /// Sections against the last shifts, a mark a cell. When the days do not fit, the latest are shown and
@@ -77,6 +78,7 @@ private:
     int columnCount() const { return m_columns; }
     int dayOfColumn(int column) const;
     const StripCell& cell(int index) const;
+    QString wordOf(const StripCell& cell) const;
     int widestRowName() const;
     int leastDayWidth() const;
     QString title(int shown) const;

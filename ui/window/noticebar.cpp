@@ -26,7 +26,7 @@ NoticeBar::NoticeBar(Ward& ward, QWidget* parent)
     row->setContentsMargins(theme.space(Space::Near), 0, theme.space(Space::Near), 0);
     row->setSpacing(theme.space(Space::Close));
     m_words->setObjectName(QStringLiteral("noticeWords"));
-    m_words->setWeight(TextWeight::Medium);
+    m_words->setWeight(TextWeight::SemiBold);
     m_seen->setObjectName(QStringLiteral("noticeSeenButton"));
     // Somebody may be typing: neither showing, nor going, nor a click takes the keyboard away.
     setFocusPolicy(Qt::NoFocus);

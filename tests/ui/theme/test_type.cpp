@@ -28,7 +28,7 @@ TEST_CASE("a house font is found by its role and weight")
 {
     const HouseFonts fonts = houseFonts(1.5);
     for (const auto role : {TextRole::Small, TextRole::Lead, TextRole::Verdict}) {
-        for (const auto weight : {TextWeight::Regular, TextWeight::Medium, TextWeight::SemiBold})
+        for (const auto weight : {TextWeight::Regular, TextWeight::SemiBold})
             CHECK(fontOf(fonts, role, weight) == textFont(role, weight, 1.5));
     }
     CHECK(textFont(TextRole::Body, TextWeight::SemiBold, 1.0).weight() == QFont::DemiBold);

@@ -17,8 +17,11 @@ StripData twoWeeks(int days = 14)
         = {QStringLiteral("Room"), QStringLiteral("Warmer corner"), QStringLiteral("Medicines, cold chain")};
     for (int day = 0; day < days; ++day)
         strip.days.push_back({.label = QStringLiteral("%1 Nov").arg(11 + day), .shifts = 3});
+    for (int shift = 0; shift < 3 * days; ++shift)
+        strip.shifts.push_back(QStringLiteral("shift %1").arg(shift));
     strip.cells.assign(3, std::vector<StripCell>(static_cast<std::size_t>(3 * days), {.mark = Mark::Met}));
-    strip.cells[1].back() = {.mark = Mark::GapCritical, .toolTip = QStringLiteral("warmer not warm")};
+    strip.cells[1].back() = {.mark = Mark::GapCritical, .word = {}};
+    strip.cells[2].back() = {.mark = Mark::NotChecked, .word = QStringLiteral("no round")};
     strip.cells[0].back() = {};
     return strip;
 }
@@ -93,7 +96,10 @@ TEST_CASE("a cell says its section, day and outcome, and shows its tip")
     strip.setData(twoWeeks());
     strip.resize(1200, 200);
     CHECK(strip.itemText(42 + 41) == QStringLiteral("Warmer corner, 24 Nov, Critical gap"));
-    CHECK(strip.itemToolTip(42 + 41) == QStringLiteral("warmer not warm"));
+    CHECK(strip.itemToolTip(42 + 41) == QStringLiteral("Warmer corner · shift 41 · Critical gap"));
+    CHECK(strip.itemText(2 * 42 + 41) == QStringLiteral("Medicines, cold chain, 24 Nov, no round"));
+    CHECK(strip.itemToolTip(2 * 42 + 41) == QStringLiteral("Medicines, cold chain · shift 41 · no round"));
+    CHECK(strip.itemToolTip(41).isEmpty());
     CHECK(strip.itemText(41) == QStringLiteral("Room, 24 Nov, still to come"));
     QAccessibleInterface* seen = QAccessible::queryAccessibleInterface(&strip);
     CHECK(seen->text(QAccessible::Name) == twoWeeks().finding);

@@ -279,34 +279,24 @@ std::vector<StripDay> ShiftText::days(const std::vector<StripColumn>& columns) c
     return days;
 }
 
-StripCell ShiftText::cell(const StripColumn& column, std::size_t section, const QString& shift) const
+StripCell ShiftText::cell(const StripColumn& column, std::size_t section) const
 {
-    const bool present = column.shift.slot() == m_view.shift.slot();
-    StripCell cell;
-    QString word;
-    if (section >= column.sections.size()) {
-        if (present)
-            return cell; // still to come
-        cell.mark = Mark::NotChecked;
-        word = tr("no round");
-    } else {
+    if (section < column.sections.size()) {
         constexpr std::array marks {
             Mark::GapCritical, Mark::Gap, Mark::NotChecked, Mark::Met, Mark::DoesNotApply};
-        cell.mark = marks[static_cast<std::size_t>(column.sections[section])];
-        word = OutcomeMark::word(*cell.mark);
+        return {.mark = marks[static_cast<std::size_t>(column.sections[section])], .word = {}};
     }
-    cell.toolTip = tr("%1 · %2 · %3")
-                       .arg(m_ward.language().wording(m_view.adopted.checklist.sections[section].title), shift, word);
-    return cell;
+    if (column.shift.slot() == m_view.shift.slot())
+        return {}; // still to come
+    return {.mark = Mark::NotChecked, .word = tr("no round")};
 }
 
 StripData ShiftText::strip(const std::vector<StripColumn>& columns) const
 {
-    StripData data {.finding = {}, .rows = {}, .days = days(columns), .cells = {}};
+    StripData data {.finding = {}, .rows = {}, .days = days(columns), .shifts = {}, .cells = {}};
     std::vector<std::vector<SectionState>> states;
-    std::vector<QString> shifts;
     for (const StripColumn& column : columns) {
-        shifts.push_back(m_times.shift(column.shift));
+        data.shifts.push_back(m_times.shift(column.shift));
         if (column.shift.slot() != m_view.shift.slot() || !column.sections.empty())
             states.push_back(column.sections);
     }
@@ -314,8 +304,9 @@ StripData ShiftText::strip(const std::vector<StripColumn>& columns) const
     for (std::size_t at = 0; at < sections.size(); ++at) {
         data.rows.push_back(m_ward.language().wording(sections[at].title));
         std::vector<StripCell> cells;
-        for (std::size_t i = 0; i < columns.size(); ++i)
-            cells.push_back(cell(columns[i], at, shifts[i]));
+        cells.reserve(columns.size());
+        for (const StripColumn& column : columns)
+            cells.push_back(cell(column, at));
         data.cells.push_back(std::move(cells));
     }
     const StripFinding finding = findingOf(states);

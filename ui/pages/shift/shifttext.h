@@ -41,7 +41,7 @@ private:
     [[nodiscard]] QString seen(std::size_t at) const;
     [[nodiscard]] QString unanswered(std::size_t at) const;
     [[nodiscard]] std::vector<StripDay> days(const std::vector<StripColumn>& columns) const;
-    [[nodiscard]] StripCell cell(const StripColumn& column, std::size_t section, const QString& shift) const;
+    [[nodiscard]] StripCell cell(const StripColumn& column, std::size_t section) const;
 
     const Ward& m_ward;
     const ShiftView& m_view;
