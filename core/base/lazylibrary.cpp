@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "core/base/lazylibrary.h"
 
+#include "core/base/refusal.h"
+
 #include <QLibrary>
 
 namespace cradlepost {
@@ -25,9 +27,9 @@ LazyLibrary::Function LazyLibrary::functionOf(const char* name)
 
 void LazyLibrary::fail(const std::string& what)
 {
-    m_state = cradlepost::fail(ErrorCode::Io,
+    m_state = tl::unexpected(refused(refusal::packageMissing, {m_package},
         std::string("the library ") + m_name + " of version " + std::to_string(m_version) + " cannot be used: " + what,
-        std::string("Install the package ") + m_package + '.');
+        std::string("Install the package ") + m_package + '.', ErrorCode::Io));
 }
 
 }

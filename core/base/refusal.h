@@ -7,8 +7,8 @@ namespace cradlepost {
 
 /**
  * Why something that a person entered is not taken: stable words, each with the values that it names, which
- * ui/text says in the reader's language. A word is for what can be mistyped; what only a program can get
- * wrong needs none.
+ * ui/text says in the reader's language. A word is for what can be mistyped, or is
+ * missing on a ward or its computer; what only a program can get wrong needs none.
  */
 namespace refusal {
 
@@ -59,6 +59,17 @@ inline constexpr char timeZone[] = "time-zone"; ///< what was typed
 inline constexpr char shiftText[] = "shift-text"; ///< what was typed
 inline constexpr char shiftOrder[] = "shift-order";
 inline constexpr char line[] = "line"; ///< least, most characters
+inline constexpr char shiftsMissing[] = "shifts-missing";
+inline constexpr char checklistMissing[] = "checklist-missing";
+
+// Rounds
+inline constexpr char shiftDone[] = "shift-done";
+inline constexpr char nothingChanged[] = "nothing-changed";
+inline constexpr char endsFirst[] = "ends-first";
+
+// The computer
+inline constexpr char packageMissing[] = "package-missing"; ///< the package
+inline constexpr char partMissing[] = "part-missing"; ///< the file of the program
 
 // Anything
 inline constexpr char nobodyNamed[] = "nobody-named";
@@ -69,7 +80,8 @@ inline constexpr const char* all[] = {pieces, lotNumber, lastDayMissing, shelfRe
     levelOrder, name, deviceNumber, upkeepDays, onRegister, fridgeRange, fridgeOrder, scaleRange,
     thermometerRange, offBoard, handoverTaken, giverTakes, gapClosed, notMended, menderVerifies, owner,
     remark, escalationOrder, distanceRange, tableHead, tableCell, visitLooked, visitNotMet, unitName, initials, initialsTwice,
-    timeZone, shiftText, shiftOrder, line, nobodyNamed, aheadOfNow, gone};
+    timeZone, shiftText, shiftOrder, line, shiftsMissing, checklistMissing, shiftDone, nothingChanged, endsFirst,
+    packageMissing, partMissing, nobodyNamed, aheadOfNow, gone};
 
 }
 

@@ -52,9 +52,11 @@ Result<void> checkAmendment(const RoundRecord& first, const RoundRecord& correct
         return refuse(
             "the times of a round that was walked here stay as they are", "amend what was seen only");
     if (corrected.finished < corrected.started)
-        return refuse("the round ends before it begins", "give the later time as the end");
+        return tl::unexpected(refused(refusal::endsFirst, {}, "amendment: the round ends before it begins",
+            "give the later time as the end"));
     if (first == corrected)
-        return refuse("nothing is different", "change an answer first");
+        return tl::unexpected(
+            refused(refusal::nothingChanged, {}, "amendment: nothing is different", "change an answer first"));
     return {};
 }
 

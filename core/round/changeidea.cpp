@@ -64,9 +64,11 @@ Result<void> checkChangeIdea(const ChangeIdea& idea)
         return tl::unexpected(refused(refusal::line, {"0", "200"},
             "change idea: what is expected is longer than one line of 200 characters",
             "say in one line what is expected"));
-    if (!idea.from.ok() || (idea.until && (!idea.until->ok() || *idea.until < idea.from)))
-        return refuse(
-            "it ends before it begins, or a day does not exist", "give the first and the last day of it");
+    if (!idea.from.ok() || (idea.until && !idea.until->ok()))
+        return refuse("a day does not exist", "give the first and the last day of it");
+    if (idea.until && *idea.until < idea.from)
+        return tl::unexpected(refused(refusal::endsFirst, {}, "change idea: it ends before it begins",
+            "give the first and the last day of it"));
     const std::set<std::string> once(idea.items.begin(), idea.items.end());
     const bool named = std::all_of(idea.items.begin(), idea.items.end(), isId);
     if (!named || once.size() != idea.items.size() || idea.items.size() > maxItems)

@@ -21,6 +21,12 @@ struct Failure
     throw Failure{Error{.code = code, .message = std::move(message), .hint = std::move(hint)}};
 }
 
+/** The same for what a word of core/base/refusal.h says. */
+[[noreturn]] inline void refuse(Error error)
+{
+    throw Failure{std::move(error)};
+}
+
 /** The value, or its error thrown. */
 template <class T> T need(Result<T> result)
 {

@@ -52,8 +52,8 @@ Record Store::Parts::enter(
 {
     need(checkBody(body));
     if (actor.empty() || actor.size() > 64 || !isUtf8(actor))
-        throw Failure{refused(refusal::nobodyNamed, {}, "a record needs to know who made it",
-            "Give initials of 1 to 12 characters.")};
+        refuse(refused(refusal::nobodyNamed, {}, "a record needs to know who made it",
+            "Give initials of 1 to 12 characters."));
     const StationKey& station = signingKey();
     // Others may write with the same key from another window: the chain's end holds until the commit.
     database->connection().lock("station/" + station.id());

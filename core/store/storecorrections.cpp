@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/store/parts.h"
 
 namespace cradlepost {
@@ -23,7 +24,8 @@ Result<RecordId> Store::amendRound(
         need(checkAmendment(m_parts->amendments.readFirst(id).round, corrected));
         need(checkAmendmentReason(reason));
         if (corrected == counted.round)
-            refuse(ErrorCode::InvalidArgument, "amendment: nothing is different", "Change an answer first.");
+            refuse(refused(
+                refusal::nothingChanged, {}, "amendment: nothing is different", "Change an answer first."));
         m_parts->mayStandFor(corrected);
         return m_parts->append(recordkind::roundAmended, counted.unit,
             toBody(RoundAmendment{.amends = id, .reason = reason, .round = corrected}), actor);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/store/parts.h"
 
 namespace cradlepost {
@@ -40,8 +41,8 @@ Result<RecordId> Store::noteVisit(const std::string& unit, const VisitResult& vi
         m_parts->knownUnit(unit);
         need(checkVisit(visit));
         if (visit.at > m_parts->clock.now() + ahead)
-            refuse(ErrorCode::InvalidArgument, "visit: its day lies ahead of now",
-                "Check the day that was given and the clock of this computer.");
+            refuse(refused(refusal::aheadOfNow, {}, "visit: its day lies ahead of now",
+                "Check the day that was given and the clock of this computer."));
         return m_parts->append(recordkind::visit, unit, toBody(visit), actor);
     });
 }

@@ -42,7 +42,7 @@ Result<void> Store::actOnGap(const std::string& unit, const GapAction& action, c
         const std::string name
             = "gap " + action.item + '/' + std::to_string(action.nth) + " of unit '" + unit + '\'';
         if (!gap)
-            throw Failure{refused(refusal::gone, {}, name + " is not known", {}, ErrorCode::NotFound)};
+            refuse(refused(refusal::gone, {}, name + " is not known", {}, ErrorCode::NotFound));
         if (auto allowed = checkActionOn(*gap, done); !allowed) {
             allowed.error().message.insert(0, name + ": ");
             throw Failure{std::move(allowed.error())};

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/store/parts.h"
 
 #include <algorithm>
@@ -49,9 +50,8 @@ void Store::Parts::mayBeSaved(const std::string& unit, const RoundRecord& round)
     checkAgainst(*knownChecklist(round.checklist, round.version), round);
     const Slot slot = round.shift.slot();
     if (round.kind == RoundKind::Shift && rounds.hasShiftRound(unit, slot))
-        refuse(ErrorCode::AlreadyExists,
-            "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
-            "Re-check what was mended instead.");
+        refuse(refused(refusal::shiftDone, {}, "unit '" + unit + "' has a round of " + nameOf(round.shift) + " already",
+            "Re-check what was mended instead.", ErrorCode::AlreadyExists));
     if (round.over && !rounds.has(unit, slot, *round.over, RoundKind::Shift))
         refuse(
             ErrorCode::NotFound, "the round of " + nameOf(round.shift) + " that is re-checked is not there");

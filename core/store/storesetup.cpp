@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/store/store.h"
 
+#include "core/base/refusal.h"
 #include "core/checklist/reader.h"
 #include "core/store/bodies.h"
 #include "core/store/parts.h"
@@ -35,8 +36,8 @@ Result<ShiftCalendar> Store::calendar(const std::string& unit, Date day) const
         const Unit known = m_parts->knownUnit(unit);
         auto pattern = m_parts->units.pattern(unit, day);
         if (!pattern)
-            refuse(ErrorCode::NotFound, "unit '" + unit + "' has no shift pattern on " + toIso(day),
-                "Set its shifts in the set-up first.");
+            refuse(refused(refusal::shiftsMissing, {}, "unit '" + unit + "' has no shift pattern on " + toIso(day),
+                "Set its shifts in the set-up first.", ErrorCode::NotFound));
         return ShiftCalendar(std::move(pattern->pattern), need(TimeZone::named(known.zone)));
     });
 }
@@ -73,9 +74,9 @@ Result<AdoptedChecklist> Store::checklistFor(const std::string& unit, RoundKind 
         const RoundKind kind = checklistUse(use);
         auto adopted = m_parts->projector.checklists().adopted(unit, kind, day);
         if (!adopted)
-            refuse(ErrorCode::NotFound,
+            refuse(refused(refusal::checklistMissing, {},
                 "unit '" + unit + "' has no checklist for '" + codeName(kind) + "' on " + toIso(day),
-                "Adopt one in the set-up first.");
+                "Adopt one in the set-up first.", ErrorCode::NotFound));
         return AdoptedChecklist{.checklist = *m_parts->knownChecklist(adopted->checklist, adopted->version),
             .limits = std::move(adopted->limits)};
     });

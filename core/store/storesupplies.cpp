@@ -16,13 +16,13 @@ constexpr std::chrono::minutes ahead{5}; // a clock time is typed in whole minut
 void notAhead(const char* what, Instant at, const Clock& clock)
 {
     if (at > clock.now() + ahead)
-        throw Failure{refused(refusal::aheadOfNow, {}, std::string(what) + ": member 'at' lies ahead of now",
-            "Check the time that was typed and the clock of this computer.")};
+        refuse(refused(refusal::aheadOfNow, {}, std::string(what) + ": member 'at' lies ahead of now",
+            "Check the time that was typed and the clock of this computer."));
 }
 
 [[noreturn]] void notKnown(const std::string& what, const std::string& id, const std::string& hint)
 {
-    throw Failure{refused(refusal::gone, {}, what + " '" + id + "' is not known", hint, ErrorCode::NotFound)};
+    refuse(refused(refusal::gone, {}, what + " '" + id + "' is not known", hint, ErrorCode::NotFound));
 }
 
 /** The books of the items that movements touch, as they grow. */
@@ -152,8 +152,8 @@ Result<void> Store::noteBirth(const std::string& unit, const BirthEvent& event, 
         const bool ended = std::any_of(before.begin(), before.end(),
             [](const Recorded<BirthEvent>& one) { return one.what.change != BirthChange::Expected; });
         if (ended)
-            throw Failure{refused(
-                refusal::offBoard, {}, "birth '" + event.birth + "' is off the board", "Put up a new one.")};
+            refuse(refused(
+                refusal::offBoard, {}, "birth '" + event.birth + "' is off the board", "Put up a new one."));
         if (before.empty() && event.change != BirthChange::Expected)
             notKnown("birth", event.birth, "Put it on the board first.");
         m_parts->append(recordkind::birthExpected, unit, toBody(event), actor);
@@ -203,11 +203,11 @@ Result<void> Store::takeHandover(
             unit, recordkind::handover, handoverTakenFromBody, SupplyFactTable::taken);
         if (std::any_of(
                 before.begin(), before.end(), [&](const auto& one) { return one.what.given == taken.given; }))
-            throw Failure{refused(
-                refusal::handoverTaken, {}, "this handover was taken already", {}, ErrorCode::AlreadyExists)};
+            refuse(refused(
+                refusal::handoverTaken, {}, "this handover was taken already", {}, ErrorCode::AlreadyExists));
         if (samePerson(taken.by, mine->what.by))
-            throw Failure{refused(refusal::giverTakes, {}, "who gives a handover cannot take it",
-                "Let the one who comes take it.")};
+            refuse(refused(refusal::giverTakes, {}, "who gives a handover cannot take it",
+                "Let the one who comes take it."));
         m_parts->append(recordkind::handover, unit, toBody(taken), actor);
     });
 }

@@ -60,6 +60,8 @@ QString ErrorText::advice(const Error& error)
         return tr("Keep a copy of the file, then restore the last backup.");
     case ErrorCode::NewerSchema:
         return tr("Open it with that version or a later one.");
+    case ErrorCode::NotADatabase:
+        return tr("Choose another file.");
     case ErrorCode::Forged:
         return tr("Keep a copy of the file and tell whoever answers for the records.");
     case ErrorCode::ServerAway:
