@@ -165,6 +165,13 @@
             <numerusform>%1 · %n times, %2</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n lasted longer than is shown here, up to %1.</source>
+        <translation>
+            <numerusform>%n lasted longer than is shown here, up to %1.</numerusform>
+            <numerusform>%n lasted longer than is shown here, up to %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>GapText</name>

@@ -1222,6 +1222,10 @@
         <extracomment>%1 what went wrong, %2 what to do about it; both are whole sentences</extracomment>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation>दूसरी फ़ाइल चुनें।</translation>
+    </message>
 </context>
 <context>
     <name>FigureText</name>
@@ -1319,14 +1323,6 @@
         <translation>%1: %3 बाद %2 अब भी बाक़ी</translation>
     </message>
     <message>
-        <source>half mended by %1 (%2 to %3)</source>
-        <translation>आधी %1 में ठीक (%2 से %3)</translation>
-    </message>
-    <message>
-        <source>half mended by %1</source>
-        <translation>आधी %1 में ठीक</translation>
-    </message>
-    <message>
         <source>still open</source>
         <translation>अब भी बाक़ी</translation>
     </message>
@@ -1406,6 +1402,22 @@
     <message>
         <source>Severities compared: log-rank p %1.</source>
         <translation>गंभीरताओं की तुलना: log-rank p %1।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lasted longer than is shown here, up to %1.</source>
+        <translation>
+            <numerusform>%n यहाँ दिखाए समय से ज़्यादा चली, %1 तक।</numerusform>
+            <numerusform>%n यहाँ दिखाए समय से ज़्यादा चलीं, %1 तक।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: half mended by %2 (%3 to %4)</source>
+        <extracomment>%1 critical, major, minor or all gaps; times</extracomment>
+        <translation>%1: आधी %2 में ठीक (%3 से %4)</translation>
+    </message>
+    <message>
+        <source>%1: half mended by %2</source>
+        <translation>%1: आधी %2 में ठीक</translation>
     </message>
 </context>
 <context>
@@ -2815,6 +2827,62 @@
     <message>
         <source>Mend that line, then take in the table again.</source>
         <translation>वह पंक्ति ठीक करें, फिर तालिका दोबारा लें।</translation>
+    </message>
+    <message>
+        <source>This ward has no shifts yet.</source>
+        <translation>इस वार्ड की शिफ्टें अभी तय नहीं हैं।</translation>
+    </message>
+    <message>
+        <source>Give them in Set-up.</source>
+        <translation>उन्हें सेटिंग में दर्ज करें।</translation>
+    </message>
+    <message>
+        <source>This ward has no checklist for that yet.</source>
+        <translation>इस वार्ड में इसके लिए अभी कोई चेकलिस्ट नहीं है।</translation>
+    </message>
+    <message>
+        <source>Take one into use in Set-up.</source>
+        <translation>सेटिंग में एक चेकलिस्ट लागू करें।</translation>
+    </message>
+    <message>
+        <source>This shift has its round already.</source>
+        <translation>इस पाली का राउंड पहले से है।</translation>
+    </message>
+    <message>
+        <source>Re-check what was mended instead.</source>
+        <translation>इसके बजाय जो ठीक किया गया उसे दोबारा जाँचें।</translation>
+    </message>
+    <message>
+        <source>Nothing is different.</source>
+        <translation>कुछ भी नहीं बदला है।</translation>
+    </message>
+    <message>
+        <source>Change an answer first.</source>
+        <translation>पहले कोई जवाब बदलें।</translation>
+    </message>
+    <message>
+        <source>This computer lacks a part that this needs.</source>
+        <translation>इसके लिए ज़रूरी एक हिस्सा इस कंप्यूटर पर नहीं है।</translation>
+    </message>
+    <message>
+        <source>Have the package %1 installed.</source>
+        <translation>पैकेज %1 इंस्टॉल करवाएँ।</translation>
+    </message>
+    <message>
+        <source>A part of this program is missing: %1.</source>
+        <translation>इस प्रोग्राम का एक हिस्सा गायब है: %1।</translation>
+    </message>
+    <message>
+        <source>Have the program installed again.</source>
+        <translation>प्रोग्राम दोबारा इंस्टॉल करवाएँ।</translation>
+    </message>
+    <message>
+        <source>The end lies before the beginning.</source>
+        <translation>अंत शुरुआत से पहले का है।</translation>
+    </message>
+    <message>
+        <source>Give the later one as the end.</source>
+        <translation>बाद वाला समय या दिन अंत के लिए दें।</translation>
     </message>
 </context>
 <context>

@@ -65,7 +65,7 @@ struct SurvivalStep
 
 struct SurvivalCurve
 {
-    QString name; ///< written at the curve's end
+    QString name;
     std::vector<SurvivalStep> steps; ///< by time; the curve starts at (0, 1) by itself
     double end = 0.0; ///< last time that anything was seen
     std::vector<double> censored; ///< times at which something was still open when last seen

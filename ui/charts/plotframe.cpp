@@ -11,6 +11,7 @@ namespace {
 constexpr double leastPlotWidth = 180.0;
 constexpr double widestName = 96.0;
 constexpr double markReach = 7.0;
+constexpr double sampleWidth = 20.0;
 
 int gapOf(const Stage& stage) { return stage.theme.space(Space::Close); }
 
@@ -19,13 +20,19 @@ int nameWidth(const Stage& stage, const QString& name)
     return std::min(stage.widthOf(name), std::max(stage.theme.px(widestName), stage.ink(name).widestWord()));
 }
 
+int sampleRoom(const Stage& stage, const PlotRow& row)
+{
+    return row.hasSample ? stage.theme.px(sampleWidth) + gapOf(stage) : 0;
+}
+
 int leadingColumn(const Stage& stage, const PlotSurround& around)
 {
     int width = 0;
     for (const AxisTick& tick : around.up.ticks)
         width = std::max(width, stage.widthOf(tick.label));
     for (const PlotRow& row : around.rows)
-        width = std::max(width, nameWidth(stage, row.name) + stage.theme.px(8)); // half of the first number
+        width = std::max(width,
+            sampleRoom(stage, row) + nameWidth(stage, row.name) + stage.theme.px(8)); // half of the first number
     return width + gapOf(stage) + stage.theme.px(markReach);
 }
 
@@ -72,7 +79,7 @@ double share(double value, double from, double to) { return to > from ? (value -
 std::vector<PlacedText> flagHeads(
     const Stage& stage, int left, int right, int top, const PlotSurround& around)
 {
-    const int widest = std::max(stage.theme.px(150), (right - left) * 9 / 20);
+    const int usual = std::max(stage.theme.px(150), (right - left) * 9 / 20);
     std::vector<PlacedText> heads;
     std::vector<RowedBox> rowed;
     std::vector<int> heights;
@@ -80,11 +87,14 @@ std::vector<PlacedText> flagHeads(
         const PlotFlag& flag = around.flags[i];
         if (flag.label.isEmpty())
             continue;
-        const int width = std::min(stage.widthOf(flag.label), std::min(widest, right - left));
-        const int height = stage.heightOf(flag.label, width);
         const int foot = left
             + static_cast<int>(
                 std::lround(share(flag.at, around.across.from, around.across.to) * (right - left)));
+        // On one line where that has room behind its own line.
+        const int natural = stage.widthOf(flag.label);
+        const int widest = foot + stage.theme.px(4) + natural <= right ? natural : usual;
+        const int width = std::min(natural, std::min(widest, right - left));
+        const int height = stage.heightOf(flag.label, width);
         const int x = std::clamp(foot + stage.theme.px(4), left, std::max(left, right - width));
         const QRect box(x, 0, width, height);
         const int row = freeRow(rowed, box, gapOf(stage));
@@ -245,11 +255,30 @@ void PlotFrame::paintFlags(const Pencil& pencil) const
     }
 }
 
+/// Below the labels across; the title of the axis stands there.
+int PlotFrame::rowsTop() const
+{
+    return static_cast<int>(m_plot.bottom()) + m_stage.theme.px(markReach) + gapOf(m_stage)
+        + labelHeight(m_stage, m_around.across);
+}
+
+std::vector<QRect> PlotFrame::sampleBoxes() const
+{
+    std::vector<QRect> boxes;
+    int top = rowsTop() + m_stage.heightOf(m_around.across.title, m_room.width()) + m_stage.theme.space(Space::Tight)
+        + m_stage.heightOf(m_around.rowsTitle, m_room.width());
+    for (const PlotRow& row : m_around.rows) {
+        const int height = rowHeight(m_stage, row);
+        boxes.emplace_back(m_room.left(), top, row.hasSample ? m_stage.theme.px(sampleWidth) : 0, height);
+        top += height;
+    }
+    return boxes;
+}
+
 void PlotFrame::paintRows(const Pencil& pencil) const
 {
     const int title = m_stage.heightOf(m_around.across.title, m_room.width());
-    int top = static_cast<int>(m_plot.bottom()) + m_stage.theme.px(markReach) + gapOf(m_stage)
-        + labelHeight(m_stage, m_around.across);
+    int top = rowsTop();
     pencil.write({m_room.left(), top, m_room.width(), title}, m_around.across.title, pencil.roles().inkHint,
         Place::Trailing);
     top += title;
@@ -261,8 +290,8 @@ void PlotFrame::paintRows(const Pencil& pencil) const
     top += head;
     for (const PlotRow& row : m_around.rows) {
         const int height = rowHeight(m_stage, row);
-        pencil.write(
-            {m_room.left(), top, nameWidth(m_stage, row.name), height}, row.name, pencil.roles().inkSoft);
+        pencil.write({m_room.left() + sampleRoom(m_stage, row), top, nameWidth(m_stage, row.name), height}, row.name,
+            pencil.roles().inkSoft);
         for (const PlacedText& label : m_acrossLabels) {
             if (label.index >= row.numbers.size())
                 continue;

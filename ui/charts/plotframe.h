@@ -20,6 +20,7 @@ struct PlotRow
 {
     QString name;
     std::vector<QString> numbers;
+    bool hasSample = false; ///< room is left before the name, for the look of what it names
 };
 
 /// What has to be read around a plot.
@@ -60,6 +61,8 @@ public:
     const std::vector<PlacedText>& acrossLabels() const { return m_acrossLabels; }
     const std::vector<PlacedText>& upLabels() const { return m_upLabels; }
     const std::vector<PlacedText>& flagLabels() const { return m_flagLabels; }
+    /// Before the names of the rows, where they have a sample; one a row.
+    std::vector<QRect> sampleBoxes() const;
     /// Names at the heights at which the curves end, moved apart.
     std::vector<PlacedText> endNames(const std::vector<double>& values) const;
 
@@ -71,6 +74,7 @@ private:
     void placeAcross();
     void placeUp();
     void paintRows(const Pencil& pencil) const;
+    int rowsTop() const;
 
     const Stage& m_stage;
     QRect m_room;

@@ -100,16 +100,18 @@ PlotSurround SurvivalDrawing::surround() const
 {
     PlotSurround around{.across = figure().times, .up = figure().shares};
     const bool several = figure().curves.size() > 1;
+    const bool hasRows = !figure().atRiskTitle.isEmpty();
     for (std::size_t i = 0; i < figure().curves.size(); ++i) {
         const SurvivalCurve& curve = figure().curves[i];
-        if (several)
+        if (several && !hasRows) // curves meet at their ends: a row with a sample names them better
             around.endNames.push_back(curve.name);
         if (curve.median && !curve.medianLabel.isEmpty())
             around.flags.push_back({*curve.median, curve.medianLabel, Qt::DashLine});
-        if (!figure().atRiskTitle.isEmpty())
-            around.rows.push_back({several ? curve.name : QString(), curve.atRisk});
+        if (hasRows)
+            around.rows.push_back(
+                {.name = several ? curve.name : QString(), .numbers = curve.atRisk, .hasSample = several});
     }
-    around.rowsTitle = around.rows.empty() ? QString() : figure().atRiskTitle;
+    around.rowsTitle = figure().atRiskTitle;
     return around;
 }
 
@@ -164,6 +166,15 @@ void SurvivalDrawing::paintMarks(const Pencil& pencil, const PlotFrame& frame) c
         ends.push_back(shareAt(curve, curve.end));
     }
     frame.paintEndNames(pencil, ends);
+    const auto samples = frame.sampleBoxes();
+    const auto curves = curvesOf(figure(), pencil.stage().theme);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const double middle = samples[i].top() + samples[i].height() / 2.0;
+        if (!samples[i].isEmpty())
+            pencil.line({static_cast<double>(samples[i].left()), middle},
+                {static_cast<double>(samples[i].left() + samples[i].width()), middle}, curves[i].colour,
+                curves[i].width, curves[i].style);
+    }
 }
 
 }

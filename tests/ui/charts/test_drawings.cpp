@@ -136,7 +136,28 @@ TEST_CASE("numbers at risk stand below their own tick")
         const double tick = frame.at(ticks[label.index].at, 0.0).x();
         CHECK(std::abs(label.box.center().x() - tick) < label.box.width());
     }
-    const auto names = frame.endNames({0.5, 0.5, 0.5}); // all at one height
+    const auto samples = frame.sampleBoxes();
+    REQUIRE(samples.size() == 3);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        CHECK_FALSE(samples[i].isEmpty());
+        CHECK(samples[i].right() < frame.plot().left());
+        CHECK(samples[i].top() > frame.acrossLabels().front().box.bottom());
+        if (i > 0)
+            CHECK(samples[i].top() > samples[i - 1].bottom());
+    }
+}
+
+TEST_CASE("curves without rows below are named at their ends, and names at one height move apart")
+{
+    const Theme theme = makeTheme(Scheme::Light);
+    const InkCache texts;
+    const Stage stage{{600, 420}, theme, Qt::LeftToRight, texts};
+    auto figure = std::get<SurvivalFigure>(sampleSurvival().figure);
+    figure.atRiskTitle.clear();
+    const ChartFigure shown = figure; // the drawing looks at it
+    SurvivalDrawing drawing;
+    drawing.show(shown);
+    const auto names = drawing.frame(stage).endNames({0.5, 0.5, 0.5});
     REQUIRE(names.size() == 3);
     for (std::size_t i = 0; i < names.size(); ++i) {
         for (std::size_t j = i + 1; j < names.size(); ++j)

@@ -25,13 +25,20 @@ public:
         return tr("Half of the gaps are mended within %1").arg(figures.hours(*restore.all.curve->median));
     }
 
-    static QString restorePrint(const RestoreReview& restore, const FigureText& figures)
+    static QString restorePrint(const RestoreReview& restore, double shownHours, const FigureText& figures)
     {
         QString text = tr("n = %1 gaps that opened, %2 mended; those still open count as long as they are "
                           "known (Kaplan-Meier, "
                           "95% log-log limits).")
                            .arg(figures.count(static_cast<std::int64_t>(restore.all.durations.size())),
                                figures.count(restore.all.mended));
+        const auto& durations = restore.all.durations;
+        const auto longer = std::count_if(durations.begin(), durations.end(),
+            [&](const stats::Duration& duration) { return duration.time > shownHours; });
+        if (longer > 0)
+            text += QLatin1Char(' ')
+                + tr("%n lasted longer than is shown here, up to %1.", nullptr, static_cast<int>(longer))
+                      .arg(figures.hours(restore.all.curve->lastTime));
         if (restore.carriedIn > 0)
             text += QLatin1Char(' ')
                 + tr("%n gap(s) open before the span are left out.", nullptr,
@@ -49,15 +56,16 @@ public:
             .arg(who, figures.percent(step.survival), figures.hours(step.time));
     }
 
-    static QString medianLabel(const stats::SurvivalCurve& curve, const FigureText& figures)
+    static QString medianLabel(const stats::SurvivalCurve& curve, const QString& name, const FigureText& figures)
     {
         if (!curve.median)
             return {};
         const QString at = figures.hours(*curve.median);
         if (curve.medianLow && curve.medianHigh)
-            return tr("half mended by %1 (%2 to %3)")
-                .arg(at, figures.hours(*curve.medianLow), figures.hours(*curve.medianHigh));
-        return tr("half mended by %1").arg(at);
+            //: %1 critical, major, minor or all gaps; times
+            return tr("%1: half mended by %2 (%3 to %4)")
+                .arg(name, at, figures.hours(*curve.medianLow), figures.hours(*curve.medianHigh));
+        return tr("%1: half mended by %2").arg(name, at);
     }
 
     static QString atRiskTitle() { return tr("still open"); }
@@ -134,10 +142,12 @@ SurvivalCurve curveOf(
 {
     const stats::SurvivalCurve& curve = *group.curve;
     SurvivalCurve out{.name = name,
-        .end = curve.lastTime,
+        .end = std::min(curve.lastTime, times.to),
         .median = curve.median,
-        .medianLabel = GapSheet::medianLabel(curve, scene.figures())};
+        .medianLabel = GapSheet::medianLabel(curve, name, scene.figures())};
     for (const stats::SurvivalStep& step : curve.steps) {
+        if (step.time > times.to)
+            break; // in the table
         SurvivalStep drawn{.time = step.time,
             .share = step.survival,
             .text = GapSheet::stepText(name, step, scene.figures())};
@@ -148,7 +158,7 @@ SurvivalCurve curveOf(
         out.steps.push_back(std::move(drawn));
     }
     for (const stats::Duration& duration : group.durations) {
-        if (!duration.ended)
+        if (!duration.ended && duration.time <= times.to)
             out.censored.push_back(duration.time);
     }
     for (const AxisTick& tick : times.ticks) {
@@ -172,6 +182,25 @@ std::vector<std::pair<const RestoreGroup*, QString>> groupsOf(const RestoreRevie
     return groups;
 }
 
+/**
+ * Hours that the axis reaches: until a tenth is left of each group and what is known of its median is seen. One gap
+ * that lasts ten times longer would press all others into a corner.
+ */
+double shownHours(const std::vector<std::pair<const RestoreGroup*, QString>>& groups)
+{
+    double shown = 1.0;
+    double last = 1.0;
+    for (const auto& [group, name] : groups) {
+        const stats::SurvivalCurve& curve = *group->curve;
+        const auto few = std::find_if(curve.steps.begin(), curve.steps.end(),
+            [](const stats::SurvivalStep& step) { return step.survival <= 0.1; });
+        shown = std::max({shown, few != curve.steps.end() ? few->time : curve.lastTime,
+            curve.medianHigh.value_or(curve.median.value_or(0.0))});
+        last = std::max(last, curve.lastTime);
+    }
+    return last > 1.5 * shown ? 1.1 * shown : last;
+}
+
 }
 
 ChartContent restoreSheet(const MonthScene& scene)
@@ -179,16 +208,18 @@ ChartContent restoreSheet(const MonthScene& scene)
     const RestoreReview& restore = scene.review().restore;
     SurvivalFigure figure;
     if (restore.all.curve) {
-        figure.times = evenAxis(GapSheet::hoursTitle(), 0.0, std::max(restore.all.curve->lastTime, 1.0), 7,
+        const auto groups = groupsOf(restore);
+        figure.times = evenAxis(GapSheet::hoursTitle(), 0.0, shownHours(groups), 7,
             [&](double v) { return scene.figures().number(v); });
         figure.shares = evenAxis({}, 0.0, 1.0, 4, [&](double v) { return scene.figures().percent(v); });
-        for (const auto& [group, name] : groupsOf(restore))
+        for (const auto& [group, name] : groups)
             figure.curves.push_back(curveOf(scene, *group, name, figure.times));
         figure.atRiskTitle = GapSheet::atRiskTitle();
     }
+    const double shown = figure.times.to;
     return {.title = GapSheet::restoreTitle(restore, scene.figures()),
         .finding = scene.said(MonthPart::Restore),
-        .smallPrint = GapSheet::restorePrint(restore, scene.figures()),
+        .smallPrint = GapSheet::restorePrint(restore, shown, scene.figures()),
         .fileName = QStringLiteral("time-to-mend"),
         .figure = std::move(figure),
         .table = scene.table("restore")};
