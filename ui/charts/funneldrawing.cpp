@@ -144,6 +144,10 @@ void FunnelDrawing::paint(QPainter& painter, const Stage& stage)
 void FunnelDrawing::paintPoints(const Pencil& pencil, const PlotFrame& frame) const
 {
     const Roles& roles = pencil.roles();
+    for (const PlacedText& name : names(pencil.stage(), frame)) {
+        pencil.fill(name.box, roles.sheet); // no line strikes a name out
+        pencil.write(name.box, name.text, roles.ink);
+    }
     for (const FunnelPoint& point : figure().points) {
         const PointShape shape = point.outside ? PointShape::Diamond
             : point.few                        ? PointShape::Ring
@@ -151,8 +155,6 @@ void FunnelDrawing::paintPoints(const Pencil& pencil, const PlotFrame& frame) co
         pencil.point(frame.at(point.n, point.value), shape, pencil.stage().theme.px(9),
             point.outside ? roles.warning : roles.accent);
     }
-    for (const PlacedText& name : names(pencil.stage(), frame))
-        pencil.write(name.box, name.text, roles.ink);
 }
 
 }
