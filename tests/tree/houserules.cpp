@@ -121,6 +121,17 @@ std::optional<std::string> qtFault(const std::string& from, const Include& inclu
     return std::nullopt;
 }
 
+/** Qt's libraries for SVG and printers would be loaded before the first window if a floor were linked to them. */
+std::optional<std::string> lateFault(const std::string& path, const Include& include)
+{
+    const std::string file = fileOf(include.target);
+    const bool isLate = file.starts_with("QSvg") || file.starts_with("QPrint") || include.target.starts_with("QtSvg")
+        || include.target.starts_with("QtPrintSupport");
+    if (isLate && !path.starts_with("ui/output/") && !path.starts_with("core/"))
+        return "includes '" + include.target + "' outside ui/output, which loads it when it is wanted";
+    return std::nullopt;
+}
+
 bool hasSingleton(const std::string& code)
 {
     for (auto at = code.find("instance()"); at != std::string::npos; at = code.find("instance()", at + 1)) {
@@ -192,6 +203,8 @@ std::vector<std::string> faultsOf(const SourceFile& file)
             if (auto fault = roomFault(room, include))
                 what.push_back(*fault);
             if (auto fault = qtFault(room, include))
+                what.push_back(*fault);
+            if (auto fault = lateFault(file.path, include))
                 what.push_back(*fault);
         }
     } else {

@@ -91,6 +91,9 @@ TEST_CASE("Qt stands only where it may")
         {"core/base/a.cpp", "void f() { QMessageBox::about(0, t, t); }\n", "a message box in core"},
         {"core/store/a.cpp", "#include <sqlite3.h>\n#include <QString>\n", ""},
         {"core/base/a.cpp", "#include <QTimeZone>\n", ""},
+        {"ui/pages/a.cpp", "#include <QPrinter>\n", "outside ui/output"},
+        {"app/a.cpp", "#include <QtSvg/QSvgGenerator>\n", "outside ui/output"},
+        {"ui/output/a.cpp", "#include <QPrintDialog>\n#include <QSvgGenerator>\n", ""},
         {"ui/a.cpp", "#include <QMessageBox>\n#include <QWidget>\n", ""}});
 }
 
