@@ -54,6 +54,14 @@ const Item* itemWithSets(const Checklist& checklist)
     return nullptr;
 }
 
+/** Wide enough for what it holds, as far as a page has room: rather than cut it the columns fold. */
+void showWhole(QLineEdit& edit, const Theme& theme)
+{
+    const int text = edit.fontMetrics().horizontalAdvance(edit.text()) + 2 * theme.space(Space::Apart);
+    edit.setMinimumWidth(std::min(text, theme.px(400)));
+    edit.setCursorPosition(0); // what does not fit all the same is cut at its end
+}
+
 }
 
 SetupPage::SetupPage(Ward& ward, Settings settings, QWidget* parent)
@@ -209,14 +217,14 @@ void SetupPage::load()
     m_name->setText(qs(view->unit.name));
     m_zone->setCurrentText(qs(view->unit.zone));
     m_starts->setText(qs(patternText(view->calendar.pattern())));
-    m_starts->setCursorPosition(0); // what does not fit is cut at its end
+    showWhole(*m_starts, themeOf(*this));
     const int known = m_pattern->findData(m_starts->text());
     m_pattern->setCurrentIndex(known >= 0 ? known : m_pattern->count() - 1);
     QStringList people;
     for (const Person& person : m_ward.store().people(m_ward.unit()).value_or(std::vector<Person>()))
         people << qs(person.initials);
     m_people->setText(people.join(QStringLiteral(", ")));
-    m_people->setCursorPosition(0);
+    showWhole(*m_people, themeOf(*this));
     const auto picked = view->adopted.limits.find(m_limits->property("item").toString().toStdString());
     if (picked != view->adopted.limits.end())
         m_limits->setCurrentIndex(std::max(m_limits->findData(qs(picked->second)), 0));
