@@ -3,6 +3,7 @@
 #include "ui/charts/chartcanvas.h"
 #include "ui/charts/charttableview.h"
 #include "ui/text/errortext.h"
+#include "ui/widgets/foldingrow.h"
 #include "ui/widgets/wraplabel.h"
 
 #include <algorithm>
@@ -15,6 +16,8 @@
 namespace cradlepost {
 
 namespace {
+constexpr int leastPrintWidth = 180; ///< a narrower column is hard to read: the buttons go below then
+
 QToolButton* footButton(const char* name, QWidget* parent)
 {
     auto* button = new QToolButton(parent);
@@ -54,12 +57,17 @@ ChartView::ChartView(QWidget* parent)
 void ChartView::addFoot()
 {
     content().addWidget(m_trouble);
-    auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(0, 0, 0, 0);
+    auto* buttons = new QWidget;
+    auto* row = new QHBoxLayout(buttons);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addStretch(1);
+    row->addWidget(m_turn);
+    row->addWidget(m_save);
+    auto* foot = new FoldingRow;
+    foot->setSpacing(themeOf(*this).space(Space::Tight));
     foot->addWidget(m_smallPrint, 1, Qt::AlignVCenter);
-    foot->addWidget(m_turn, 0, Qt::AlignVCenter);
-    foot->addWidget(m_save, 0, Qt::AlignVCenter);
-    content().addLayout(foot);
+    foot->addWidget(buttons, 0, Qt::AlignVCenter);
+    content().addWidget(foot);
 }
 
 void ChartView::dressFoot()
@@ -77,6 +85,7 @@ void ChartView::setContent(const ChartContent& content)
     m_canvas->setFigure(content.figure);
     m_table->setTable(content.table);
     m_smallPrint->setText(content.smallPrint);
+    m_smallPrint->setMinimumWidth(content.smallPrint.isEmpty() ? 0 : themeOf(*this).px(leastPrintWidth));
     m_trouble->hide();
     if (content.table.rows.empty())
         showTable(false);
