@@ -95,6 +95,14 @@ MainWindow::MainWindow(Store& store, const Clock& clock, const Language& languag
     openPlace(m_ward.unit().empty() ? Place::Setup : Place::ThisShift);
 }
 
+MainWindow::~MainWindow()
+{
+    // What is being typed is taken, and the pages go, while the ward that they look at is still there.
+    if (QWidget* focused = focusWidget())
+        focused->clearFocus();
+    qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+}
+
 void MainWindow::openPlace(Place place)
 {
     const bool isAnother = m_stack->currentWidget() != nullptr && m_place != place;

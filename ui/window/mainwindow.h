@@ -28,6 +28,7 @@ class MainWindow : public QWidget
     Q_OBJECT
 public:
     MainWindow(Store& store, const Clock& clock, const Language& language, Settings settings, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     void openPlace(Place place);
     /** Opens *Round* and takes up or begins a round of that kind. */

@@ -154,7 +154,7 @@ void SpanPanel::showItems(const Checklist& checklist, const ReviewFilter& filter
 ReviewChoice SpanPanel::choice() const
 {
     const auto spanOf = [](const QDateEdit* from, const QDateEdit* to) {
-        const auto [first, last] = std::minmax(fromQDate(from->date()), fromQDate(to->date()));
+        const auto [first, last] = std::minmax({fromQDate(from->date()), fromQDate(to->date())});
         return ReviewSpan{.from = first, .to = addDays(last, 1)};
     };
     ReviewChoice choice{.span = spanOf(m_from, m_to)};
