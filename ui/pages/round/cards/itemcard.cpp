@@ -62,6 +62,9 @@ ItemCard::ItemCard(const Item& item, const CardScene& scene, QWidget* parent)
     setAnswer(NotChecked{}, {});
 }
 
+/// Its fields go after it, and a field that goes with the keyboard in it moves the focus once more.
+ItemCard::~ItemCard() { disconnect(qApp, nullptr, this, nullptr); }
+
 ChoiceButton* ItemCard::makeButton(const QString& text, const QString& key, const char* name)
 {
     auto* button = new ChoiceButton(text, key);

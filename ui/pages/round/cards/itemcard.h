@@ -25,6 +25,7 @@ class ItemCard : public QWidget
     Q_OBJECT
 public:
     ItemCard(const Item& item, const CardScene& scene, QWidget* parent = nullptr);
+    ~ItemCard() override;
 
     /** As it is kept now. */
     void setAnswer(const Answer& answer, const Judgement& judgement);
