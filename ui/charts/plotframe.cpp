@@ -287,9 +287,11 @@ void PlotFrame::paintRows(const Pencil& pencil) const
     top += m_stage.theme.space(Space::Tight);
     const int head = m_stage.heightOf(m_around.rowsTitle, m_room.width());
     pencil.write({m_room.left(), top, m_room.width(), head}, m_around.rowsTitle, pencil.roles().inkHint);
-    top += head;
-    for (const PlotRow& row : m_around.rows) {
-        const int height = rowHeight(m_stage, row);
+    const std::vector<QRect> boxes = sampleBoxes();
+    for (std::size_t i = 0; i < m_around.rows.size(); ++i) {
+        const PlotRow& row = m_around.rows[i];
+        top = boxes[i].top();
+        const int height = boxes[i].height();
         pencil.write({m_room.left() + sampleRoom(m_stage, row), top, nameWidth(m_stage, row.name), height}, row.name,
             pencil.roles().inkSoft);
         for (const PlacedText& label : m_acrossLabels) {
@@ -301,7 +303,6 @@ void PlotFrame::paintRows(const Pencil& pencil) const
                 = std::clamp(label.box.center().x() - width / 2, 0, std::max(0, m_room.right() + 1 - width));
             pencil.write({left, top, width, height}, number, pencil.roles().inkSoft, Place::Middle);
         }
-        top += height;
     }
 }
 
